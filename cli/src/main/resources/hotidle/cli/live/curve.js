@@ -165,7 +165,7 @@ export function curve() {
     },
     /** What takes longer is of another state until it comes. */
     wait() {
-      later.classList.add('waiting');
+      later.classList.toggle('waiting', found.textContent !== ''); // at first nothing is of a state before
     },
     find(answer) {
       later.classList.remove('waiting');

@@ -51,10 +51,20 @@ export function numberField(label, set) {
 
 /** The head of a panel, by which it is shut and opened again; it may be made anew while the panel is shut. */
 export const head = (panel, ...words) => el('h2', { id: panel + '-head' },
-  el('button', { type: 'button', className: 'fold', 'aria-expanded': String(!byId(panel).classList.contains('shut')) }, words));
+  el('button', { type: 'button', className: 'fold', 'aria-expanded': String(isOpen(byId(panel))) }, words));
 
-/** Words beside the head of a panel that are seen while what stands there is of the state before. */
-export const stale = () => el('span', { className: 'stale' }, ' of the state before; the new one is being worked out');
+/** What a panel holds, told beside its head while it is shut. */
+export const about = (words) => el('span', { className: 'about' }, ': ' + words);
+
+/** Whether a panel is open; it hears a `fold` when that changes. */
+export const isOpen = (panel) => !panel.classList.contains('shut');
+
+/** Words beside the head of a panel that are seen while its answer is awaited; its `of` says whether one of the state before stands there. */
+export function stale() {
+  const words = el('span', { className: 'stale' });
+  words.of = (before) => { words.textContent = before ? ' of the state before; the new one is being worked out' : ' being worked out'; };
+  return words;
+}
 
 /** A choice of one out of some, as radio buttons that look like tabs. */
 export function tabs(legend, name, options, chosen, choose) {

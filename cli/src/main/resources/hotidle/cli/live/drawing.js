@@ -1,5 +1,5 @@
 // The circuit drawn, shaded by pressure. It is laid out by the program once; what a state changes is put into it here.
-import { byId, el } from './dom.js';
+import { about, byId, el, head, isOpen } from './dom.js';
 import { hand } from './download.js';
 import * as units from './units.js';
 
@@ -24,10 +24,9 @@ export function drawing(story, ask) {
   const key = el('p', { className: 'quiet' });
   const part = el('select', { id: 'part' });
   const detail = el('div', { 'aria-live': 'polite', className: 'detail' });
-  const details = el('details', {}, el('summary', {}, 'The circuit drawn, shaded by pressure'),
+  root.append(head('drawing', 'Circuit', about('the circuit drawn, shaded by pressure')),
     el('div', { className: 'tools' }, el('label', {}, 'Look at ', part),
       el('button', { type: 'button', onclick: () => picture() }, 'Drawing as SVG')), detail, key, place);
-  root.append(el('h2', { id: 'drawing-head' }, 'Circuit'), details);
   let unit = null;
   let last = null;
   let laidOut = '';
@@ -35,15 +34,15 @@ export function drawing(story, ask) {
   let layingOut = '';
   let asked = null;
 
-  details.ontoggle = () => {
-    if (details.open && last && last.labels) {
-      layOut();
-    } else if (details.open) {
-      story.listener('settled');
-    } else {
+  root.addEventListener('fold', () => {
+    if (!isOpen(root)) {
       giveUp();
+    } else if (last && last.labels) {
+      layOut();
+    } else if (last) {
+      story.listener('settled');
     }
-  };
+  });
   part.onchange = () => look(part.value);
 
   function byPiece(what) {
@@ -239,7 +238,7 @@ export function drawing(story, ask) {
   }
 
   return {
-    wanted: () => details.open,
+    wanted: () => isOpen(root),
     grey(grey) {
       root.classList.toggle('old', grey);
     },
@@ -251,7 +250,7 @@ export function drawing(story, ask) {
         part.replaceChildren(el('option', { value: '' }, 'a part'), ...unit.parts.map((one) => el('option', { value: one.name }, one.name)));
         part.value = chosen;
       }
-      if (!details.open) {
+      if (!isOpen(root)) {
         return;
       }
       layOut();

@@ -2,7 +2,7 @@
 import { ahead } from './ahead.js';
 import { asker } from './ask.js';
 import { causes } from './causes.js';
-import { byId, el, head } from './dom.js';
+import { about, byId, el, head } from './dom.js';
 import { readings } from './readings.js';
 import { scale } from './scales.js';
 import { testPoint } from './test-point.js';
@@ -53,7 +53,7 @@ export function gauges(story) {
     root.focus();
   } }, 'Show them all the same');
   const notice = el('p', { className: 'beside', hidden: true },
-    el('strong', {}, 'A lesson is on; its gauges are read in the panel Lesson.'), ' The gauges here are those of the SOUND UNIT: the unit as it is set on this page, without the hidden fault. ', reveal);
+    el('strong', {}, 'A lesson is on; its gauges are read in the panel Lesson.'), ' The gauges here are of the unit as it is set on this page, as worn as it is, with NO FAULT PUT IN. ', reveal);
   const body = el('div', {},
     el('div', { className: 'bench' },
       el('div', { className: 'bench-set' }, point.root, where, trouble,
@@ -62,7 +62,7 @@ export function gauges(story) {
         el('div', { className: 'tools' }, el('label', { htmlFor: 'gauge-accuracy' }, 'Your gauge: accuracy '), accuracy,
           el('label', { htmlFor: 'gauge-full-scale' }, 'full scale '), fullScale), flows)),
     table.root, outcome.root);
-  root.append(head('gauges', 'Gauges'), notice, body);
+  root.append(head('gauges', 'Gauges', about('what each tap shows, and what your own readings point to')), notice, body);
 
   /** While a lesson is on, gauges of a unit without its fault would be taken for the lesson's. */
   function during(lesson, shown) {

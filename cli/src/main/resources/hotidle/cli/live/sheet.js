@@ -1,5 +1,5 @@
 // The measurement sheet: every size that wears, with a slider and a field.
-import { byId, el, head, numberField } from './dom.js';
+import { about, byId, el, head, numberField } from './dom.js';
 import * as units from './units.js';
 
 const quantity = (size) => size.kind === 'area' ? 'area' : 'fit';
@@ -105,7 +105,7 @@ export function sheet(story) {
       return el('label', {}, label, ' ', select);
     };
     root.replaceChildren(
-      head('sheet', 'Measurement sheet'),
+      head('sheet', 'Measurement sheet', about('type what you measured; what each fit costs')),
       el('div', { className: 'tools' },
         choice('Show', { all: 'all fits', worn: 'worn or changed', changed: 'changed' }, only, (value) => { only = value; rows.forEach((one) => one.show()); }),
         choice('Order', Object.fromEntries(Object.entries(ORDERS).map(([key, one]) => [key, one.label])), order, (value) => { order = value; sort(); }),

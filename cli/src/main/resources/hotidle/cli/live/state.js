@@ -65,9 +65,9 @@ export class Story {
     const all = new URLSearchParams(location.hash.slice(1));
     const kept = all.get('kept');
     const units = all.get('units');
-    this.shut = (all.get('shut') || '').split(' ').filter((one) => one);
+    this.turned = (all.get('fold') || '').split(' ').filter((one) => one);
     all.delete('kept');
-    all.delete('shut');
+    all.delete('fold');
     all.delete('units');
     return { state: read(all.toString()), kept: kept === null ? null : read(kept), units, gauges: readGauges(all.get('gauges')) };
   }
@@ -84,15 +84,15 @@ export class Story {
     if (gauges) {
       text.set('gauges', gauges);
     }
-    if (this.shut.length > 0) {
-      text.set('shut', this.shut.join(' '));
+    if (this.turned.length > 0) {
+      text.set('fold', this.turned.join(' '));
     }
     history.replaceState(null, '', location.pathname + '#' + text);
   }
 
-  /** Which panels are shut: this is no step that is undone. */
-  fold(shut) {
-    this.shut = shut;
+  /** Which panels are not shut or open as they are at first: this is no step that is undone. */
+  fold(turned) {
+    this.turned = turned;
     this.toAddress();
   }
 

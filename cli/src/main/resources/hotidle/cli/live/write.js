@@ -1,7 +1,7 @@
 // A field for a circuit file, with the messages of 'hotidle check' at their lines and the drawing beside it. Nothing of it is kept but in
 // this tab, and in the file that the browser saves where the user says.
 import { ask, asker } from './ask.js';
-import { byId, el, ownUndo } from './dom.js';
+import { about, byId, el, head, isOpen, ownUndo } from './dom.js';
 import { hand } from './download.js';
 import * as units from './units.js';
 
@@ -32,14 +32,13 @@ export function write() {
   const file = el('input', { type: 'file', accept: '.yaml,.yml,text/plain', onchange: () => opened() });
   const name = el('input', { type: 'text', value: 'circuit.yaml', autocomplete: 'off' });
   const field = el('div', { className: 'editor' }, gutter, text);
-  const details = el('details', {}, el('summary', {}, 'A circuit file with its messages and its drawing'),
+  root.append(head('write', 'Write a circuit here', about('a circuit file with its messages and its drawing')),
     el('p', {}, 'What is written is checked as you type. Nothing is saved but by you. A file that is saved opens whole with \u2018hotidle live FILE\u2019.'),
     el('div', { className: 'tools' }, el('label', {}, 'Ready circuit ', ready), el('button', { type: 'button', onclick: () => begin() }, 'Begin with it'),
       el('label', {}, 'File of yours ', file), el('label', {}, 'Save as ', name), el('button', { type: 'button', onclick: () => save() }, 'Save')),
     el('div', { className: 'pair' },
       el('div', {}, el('label', { htmlFor: 'written' }, 'Circuit file'), field),
       el('div', {}, el('h3', {}, 'Messages'), said, list, holds, el('h3', {}, 'Drawing'), drawn, place)));
-  root.append(el('h2', { id: 'write-head' }, 'Write a circuit here'), details);
   ownUndo(root);
   let problems = [];
   let resting = 0;
@@ -178,5 +177,5 @@ export function write() {
     }
   }
 
-  details.ontoggle = () => details.open && ready.length === 0 && offered();
+  root.addEventListener('fold', () => isOpen(root) && ready.length === 0 && offered());
 }

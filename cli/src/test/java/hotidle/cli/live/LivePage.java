@@ -19,6 +19,9 @@ final class LivePage {
     /** The worn unit at hot idle, as it stands in an address. */
     static final String IDLE = "build=worn&duty=hot-idle";
 
+    /** Panels that are shut at first and that most tests turn at. */
+    private static final String OPENED = "&fold=sheet+gauges";
+
     /** Nothing on the page takes longer, on a machine that is busy with other tests [ms]. */
     private static final long PATIENCE = 60_000;
 
@@ -65,7 +68,7 @@ final class LivePage {
 
     /** Opens the page of another server. */
     LivePage open(Visitor other, String fragment) {
-        driver.get(other.server.address() + "#" + fragment);
+        driver.get(other.server.address() + "#" + fragment + (fragment.contains("fold=") ? "" : OPENED));
         settled();
         return this;
     }
@@ -146,14 +149,15 @@ final class LivePage {
 
     /** Opens whatever can be opened but the drawing. */
     void unfold() {
-        js("document.querySelectorAll('section:not(#drawing) details').forEach((one) => { one.open = true; })");
+        js("document.querySelectorAll('section.shut:not(#drawing) .fold').forEach((one) => one.click());"
+                + " document.querySelectorAll('section:not(#drawing) details').forEach((one) => { one.open = true; })");
         until("document.querySelectorAll('#curve tbody tr').length > 0");
         settled();
     }
 
     /** Opens the drawing, which of a large circuit takes long. */
     void unfoldTheDrawing() {
-        js("document.querySelector('#drawing details').open = true");
+        js("document.querySelector('#drawing.shut .fold')?.click()");
         until("document.querySelector('#drawing svg')");
         until("document.querySelector('#drawing .quiet').textContent.startsWith('Light to dark')");
         settled();

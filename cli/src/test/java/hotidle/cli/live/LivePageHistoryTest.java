@@ -126,7 +126,7 @@ class LivePageHistoryTest {
                 + " document.querySelector(`input[name=build][value=${name}]`).click(); }");
         page.until("document.querySelector('#verdict .sentence').textContent.startsWith('restored-raised')");
         page.settled();
-        assertTrue(page.address().endsWith("build=restored-raised&duty=hot-idle"), page.address());
+        assertTrue(page.address().contains("#build=restored-raised&duty=hot-idle&fold="), page.address());
         assertEquals("", page.text("#trouble"));
         double line = page.answerForTheAddress("state").get("line_pa").asDouble();
         assertTrue(page.text("#curve-under").contains("line " + Math.round(line / 6894.757293168362) + " psi"));

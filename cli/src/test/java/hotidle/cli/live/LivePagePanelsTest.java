@@ -101,7 +101,7 @@ class LivePagePanelsTest {
         try (Visitor rig = new Visitor("training-rig")) {
             page.open(rig, "build=worn");
             page.js(KEEP);
-            page.click("#lesson summary");
+            page.click("#lesson .fold");
             page.until("document.querySelectorAll('#lesson .begin select option').length > 0");
             assertEquals("worn", page.find("#lesson .begin select").getDomProperty("value"), "the build of the page");
             page.type("#lesson .begin input[type=number]", "11");
@@ -187,7 +187,7 @@ class LivePagePanelsTest {
             throws Exception {
         try (Visitor rig = new Visitor("training-rig")) {
             page.open(rig, "build=worn");
-            page.click("#write summary");
+            page.click("#write .fold");
             page.until("document.querySelectorAll('#write select option').length > 0");
             page.js("document.querySelector('#write select').value = 'training-rig'");
             page.js(
