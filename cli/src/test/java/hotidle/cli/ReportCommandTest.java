@@ -227,6 +227,10 @@ class ReportCommandTest {
         assertTrue(text.contains("Must be repaired: " + chosen + ". After these repairs it holds"), chosen);
         assertFalse(text.substring(text.indexOf("<main>")).contains(" --"), "a customer types nothing");
         assertFalse(text.contains("SHA-256"));
+        for (String trade :
+                List.of("shop's words", ", repaired", "holds every limit", "fails first", "apply, holding")) {
+            assertFalse(text.substring(text.indexOf("<main>")).contains(trade), trade);
+        }
         assertTrue(text.length() < html.length() / 3);
         assertEquals(List.of(), HtmlChecker.findings(plain));
     }

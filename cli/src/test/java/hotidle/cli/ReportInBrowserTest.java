@@ -13,6 +13,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -130,6 +133,46 @@ class ReportInBrowserTest {
             long sheets = sheets(customer, paper);
             assertTrue(sheets >= 1 && sheets <= 2, sheets + " sheets of " + paper);
         }
+    }
+
+    @Test
+    void threeBuildsFitACustomersTwoPagesToo() throws Exception {
+        Path three = report("three.html", "--build", "worn-raised", "--build", "restored", "--for", "customer");
+        for (String paper : List.of("A4", "Letter")) {
+            assertEquals(2, sheets(three, paper), paper);
+        }
+    }
+
+    /** Tables that begin ever nearer to the end of a page: none leaves its heading and its head behind there. */
+    @Test
+    void aTablesHeadingStandsOnNoPageWithoutItsRows() throws Exception {
+        String whole = Files.readString(shop);
+        StringBuilder body = new StringBuilder();
+        for (int above = 200; above < 264; above += 2) {
+            body.append("<section style='break-before: page'><div style='height: ")
+                    .append(above)
+                    .append("mm'>above</div><div class='table'><table><caption>CAPTION</caption>")
+                    .append("<thead><tr><th>HEAD</th></tr></thead><tbody>")
+                    .append("<tr><th>row</th></tr>".repeat(12))
+                    .append("</tbody></table></div></section>");
+        }
+        Path page = Files.writeString(
+                folder.resolve("tables.html"),
+                whole.substring(0, whole.indexOf("<body>")) + "<body><main>" + body + "</main></body></html>");
+        sheets(page, "A4");
+        int split = 0;
+        try (PDDocument printed =
+                Loader.loadPDF(folder.resolve("A4-tables.html.pdf").toFile())) {
+            for (int i = 1; i <= printed.getNumberOfPages(); i++) {
+                PDFTextStripper text = new PDFTextStripper();
+                text.setStartPage(i);
+                text.setEndPage(i);
+                List<String> lines = text.getText(printed).lines().toList();
+                assertEquals("row", lines.get(lines.size() - 1).replace("above", "row"), "page " + i + ": " + lines);
+                split += lines.get(0).equals("above") && lines.size() < 15 && lines.contains("row") ? 1 : 0;
+            }
+        }
+        assertTrue(split > 0, "some table goes over a page's end");
     }
 
     @Test

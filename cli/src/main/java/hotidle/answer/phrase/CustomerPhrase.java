@@ -59,7 +59,7 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
 
     /** A build with the jobs done that must be done. */
     public static String repaired(String build) {
-        return build + ", repaired";
+        return build + " after these repairs";
     }
 
     /** Of a build that does not hold its pressure at idle. */
@@ -73,11 +73,6 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
         OPEN,
         NARROW,
         HOLDS
-    }
-
-    /** Before what the trade calls it. */
-    public static String inFull(String limit) {
-        return "In the shop's words: " + limit;
     }
 
     /**

@@ -13,7 +13,6 @@ import hotidle.study.JudgedBuild;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The sections of a report for who pays for the work: two pages in plain words. */
 record CustomerSections(ReportSections whole) {
@@ -34,16 +33,6 @@ record CustomerSections(ReportSections whole) {
         whole.charts()
                 .ifPresent(charts -> all.add(new Section(
                         "pressure", ReportPhrase.PRESSURE_CHART, List.of(Block.figure(charts.pressure())))));
-        found().window()
-                .ifPresent(window -> all.add(new Section(
-                        "set",
-                        ReportPhrase.MAY_BE_SET,
-                        List.of(Block.said(Stream.concat(
-                                        found().margins().builds().stream()
-                                                .map(build -> window.brief(
-                                                        build.unit().build())),
-                                        found().repaired().stream().map(done -> done.brief(repaired())))
-                                .toList())))));
         whole.shown().ifPresent(all::add);
         all.add(new Section("words", ReportPhrase.WORDS, List.of(Block.said(words()))));
         all.add(cautions());
@@ -68,7 +57,7 @@ record CustomerSections(ReportSections whole) {
         return CustomerPhrase.repaired(first());
     }
 
-    /** What it comes to, what may be set, what must be repaired and what that leaves, and the same in the words of the trade. */
+    /** What it comes to, what may be set, what must be repaired and what that leaves; what the trade calls it stands in the shop's own report. */
     private void build(JudgedBuild build, List<Block.Line> lines) {
         String name = build.unit().build();
         boolean first = name.equals(first());
@@ -80,10 +69,6 @@ record CustomerSections(ReportSections whole) {
             lines.add(new Block.Line(CustomerPhrase.lowAtIdle(when), Block.Line.CAUTION));
         }
         found().window().ifPresent(window -> lines.add(new Block.Line(window.plain(name, when), Block.Line.BELOW)));
-        String limit = found().margins().firstLimit(build);
-        if (Verdicts.looks(build) != CustomerPhrase.Looks.HOLDS && !limit.isEmpty()) {
-            lines.add(new Block.Line(CustomerPhrase.inFull(limit), Block.Line.BELOW));
-        }
         if (first) {
             found().jobs().ifPresent(jobs -> lines.add(new Block.Line(new PlainJobs(jobs).said(), Block.Line.BELOW)));
             found().repaired()

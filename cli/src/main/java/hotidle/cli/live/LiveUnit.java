@@ -152,8 +152,8 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
     /** The unit asked for at other set pressures, its driving condition as the page has it. */
     Window.Raised raised(AskedState asked) {
         Adjustable build = adjustable(asked);
-        return (pressure, duties) -> driven(
-                build.setTo(pressure, SetPressure.By.COMMAND_AND_SPRING).unit(), asked);
+        return (pressure, duties) ->
+                driven(build.setTo(pressure, SetPressure.By.COMMAND_AND_SPRING).unit(), asked);
     }
 
     /** The driving condition looked at, as the page has it, of a unit whose conditions are as written. */

@@ -81,7 +81,7 @@ class ReportPhraseTest {
                 "If it is built as restored (all fits new), it holds as far as is known, with more than a tenth to spare.",
                 CustomerPhrase.verdict(CustomerPhrase.builtAs("restored", "all fits new"), Looks.HOLDS, ""));
         assertEquals("If it is built as rebuilt, it", CustomerPhrase.builtAs("rebuilt", ""));
-        assertEquals("worn, repaired", CustomerPhrase.repaired("worn"));
+        assertEquals("worn after these repairs", CustomerPhrase.repaired("worn"));
         assertTrue(CustomerPhrase.lowAtIdle(CustomerPhrase.AFTER_REPAIRS)
                 .startsWith("After these repairs, its idle pressure is LOW: no stall test"));
     }

@@ -52,11 +52,14 @@ class WindowPhraseTest {
                 "May be set from 9.00 bar to 12.00 bar; below, apply fails first; above, film fails first. There the line and every"
                         + " limit hold at all 11 driving conditions judged.",
                 WindowPhrase.setTo(
-                        List.of(BAR.range(9e5, 12e5, WindowPhrase.failsBelow("apply"), WindowPhrase.failsAbove("film"))),
+                        List.of(BAR.range(
+                                9e5, 12e5, WindowPhrase.failsBelow("apply"), WindowPhrase.failsAbove("film"))),
                         11,
                         ""));
-        assertTrue(WindowPhrase.setTo(List.of("1"), 1, "Not known: film.")
-                .endsWith("There the line and every limit that is known hold at the driving condition judged. Not known: film."));
+        assertTrue(
+                WindowPhrase.setTo(List.of("1"), 1, "Not known: film.")
+                        .endsWith(
+                                "There the line and every limit that is known hold at the driving condition judged. Not known: film."));
         assertEquals(
                 "May be set to NO PRESSURE from 4.00 bar to 20.00 bar: none holds the line and every limit at all 2 driving"
                         + " conditions judged, because a fails at every one tried.",

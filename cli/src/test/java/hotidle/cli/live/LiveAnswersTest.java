@@ -132,23 +132,50 @@ class LiveAnswersTest {
     @Test
     void whatMayBeSetIsThatOfWindow() throws Exception {
         JsonNode none = visitor.answer("window", IDLE);
-        JsonNode window = command("window", "shuttle-five", "--build", "worn", "--set", "60..260/100psi", "--speed", "600..3600/1000rpm")
+        JsonNode window = command(
+                        "window",
+                        "shuttle-five",
+                        "--build",
+                        "worn",
+                        "--set",
+                        "60..260/100psi",
+                        "--speed",
+                        "600..3600/1000rpm")
                 .at("/builds/0");
         assertEquals(0, none.get("ranges").size(), none.toString());
         String because = window.get("summary").asText().split("because ")[1];
-        assertTrue(none.get("said").asText().startsWith("May be set to NO PRESSURE from 60 psi to 260 psi"), none.toString());
+        assertTrue(
+                none.get("said").asText().startsWith("May be set to NO PRESSURE from 60 psi to 260 psi"),
+                none.toString());
         assertTrue(none.get("said").asText().endsWith(because), none + " " + because);
 
         JsonNode held = visitor.answer("window", "{\"build\": \"restored\", \"duty\": \"hot-idle\"}");
-        JsonNode told = command("window", "shuttle-five", "--build", "restored", "--set", "60..260/100psi", "--speed", "600..3600/1000rpm")
+        JsonNode told = command(
+                        "window",
+                        "shuttle-five",
+                        "--build",
+                        "restored",
+                        "--set",
+                        "60..260/100psi",
+                        "--speed",
+                        "600..3600/1000rpm")
                 .at("/builds/0");
         assertEquals(1, held.get("ranges").size(), held.toString());
-        same(told.at("/all_hold/0/low_pa").asDouble(), held.at("/ranges/0/low_pa").asDouble());
-        same(told.at("/all_hold/0/high_pa").asDouble(), held.at("/ranges/0/high_pa").asDouble());
+        same(
+                told.at("/all_hold/0/low_pa").asDouble(),
+                held.at("/ranges/0/low_pa").asDouble());
+        same(
+                told.at("/all_hold/0/high_pa").asDouble(),
+                held.at("/ranges/0/high_pa").asDouble());
         assertTrue(held.get("said").asText().startsWith("May be set from "), held.toString());
-        assertTrue(held.get("said").asText().contains("; below, " + told.at("/all_hold/0/low_by").asText()), held.toString());
+        assertTrue(
+                held.get("said")
+                        .asText()
+                        .contains("; below, " + told.at("/all_hold/0/low_by").asText()),
+                held.toString());
 
-        JsonNode lower = visitor.answer("window", "{\"build\": \"restored\", \"duty\": \"hot-idle\", \"set_pressure_pa\": 500000}");
+        JsonNode lower = visitor.answer(
+                "window", "{\"build\": \"restored\", \"duty\": \"hot-idle\", \"set_pressure_pa\": 500000}");
         assertEquals(held.get("ranges"), lower.get("ranges"), "it does not depend on what is set");
     }
 

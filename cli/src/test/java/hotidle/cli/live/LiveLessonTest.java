@@ -99,7 +99,10 @@ class LiveLessonTest {
         JsonNode revealed = revealed(ticket, "spring-weak@regulator", LINE_AT_IDLE, LINE_FASTER);
         assertEquals(SET, revealed.get("fault").asText());
         assertTrue(
-                revealed.get("gentlest").asText().matches("The gentlest test that shows it: .* rpm .* psi where .* psi is read with no fault put in\\."),
+                revealed.get("gentlest")
+                        .asText()
+                        .matches(
+                                "The gentlest test that shows it: .* rpm .* psi where .* psi is read with no fault put in\\."),
                 revealed.get("gentlest").asText());
         assertEquals("You are right.", revealed.get("judged").asText());
         assertEquals(

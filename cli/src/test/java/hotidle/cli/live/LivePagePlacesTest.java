@@ -73,22 +73,27 @@ class LivePagePlacesTest {
         page.until("Math.abs(document.querySelector('.column.read').getBoundingClientRect().bottom - innerHeight) < 2");
         assertEquals(
                 true,
-                page.js("const read = document.querySelector('.column.read'); return read.scrollHeight <= read.clientHeight"));
-        assertEquals(true, page.js("const b = document.getElementById('undo').getBoundingClientRect();"
-                + " return b.top >= 0 && b.bottom < 100"));
+                page.js(
+                        "const read = document.querySelector('.column.read'); return read.scrollHeight <= read.clientHeight"));
+        assertEquals(
+                true,
+                page.js("const b = document.getElementById('undo').getBoundingClientRect();"
+                        + " return b.top >= 0 && b.bottom < 100"));
     }
 
     /** There is no state before the first one, so that nothing is said to be of it. */
     @Test
     void theFirstVerdictThatIsWaitedForIsOfNoStateBefore(LivePage page) {
         page.driver.get(page.visitor.server.address() + "#build=worn");
-        page.until("document.querySelector('#verdict.waiting .stale')?.textContent || document.getElementById('verdict')?.dataset.verdict");
+        page.until(
+                "document.querySelector('#verdict.waiting .stale')?.textContent || document.getElementById('verdict')?.dataset.verdict");
         String first = page.text("#verdict h2");
         assertFalse(first.contains("state before"), first);
         assertEquals(0L, page.js("return document.querySelectorAll('#curve .waiting').length"));
         page.settled();
-        page.js("const b = document.querySelector('#knob-set_pressure_pa'); b.value = 0.9 * b.value; b.dispatchEvent(new Event('input'));"
-                + " window.waited = document.querySelector('#verdict .stale').textContent");
+        page.js(
+                "const b = document.querySelector('#knob-set_pressure_pa'); b.value = 0.9 * b.value; b.dispatchEvent(new Event('input'));"
+                        + " window.waited = document.querySelector('#verdict .stale').textContent");
         assertTrue(((String) page.js("return window.waited")).contains("of the state before"));
         page.settled();
     }

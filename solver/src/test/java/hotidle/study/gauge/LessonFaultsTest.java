@@ -62,7 +62,8 @@ class LessonFaultsTest {
                     && Math.max(other.value(), other.sound()) < Math.max(gentlest.value(), gentlest.sound());
             assertTrue(!(slower || lower) || Math.abs(other.off()) < 4, other + " is gentler and shows");
         }
-        assertTrue(LessonFaults.gentlest(lesson.shown(fault("spring-weak@regulator", 0))).isEmpty());
+        assertTrue(LessonFaults.gentlest(lesson.shown(fault("spring-weak@regulator", 0)))
+                .isEmpty());
     }
 
     @Test
