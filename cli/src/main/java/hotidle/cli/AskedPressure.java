@@ -33,6 +33,11 @@ final class AskedPressure {
         return set == null ? Optional.empty() : Optional.of(NewPressure.of(set, setBy));
     }
 
+    /** How it is made. */
+    SetBy setBy() {
+        return setBy;
+    }
+
     /** What it changes. */
     SetPressure.By by() {
         return setBy.by();

@@ -17,8 +17,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "map",
         mixinStandardHelpOptions = true,
-        description = "Shows the least headroom of a build over set pressure and one size. Command and spring are set"
-                + " together, as by --set of sweep.")
+        description = "Shows the least headroom of a build over set pressure and one size. The pressures are"
+                + " tried, and no build stays set to one; --set of compare and margins does that.")
 final class MapCommand implements Callable<Integer> {
 
     @Mixin
@@ -28,11 +28,14 @@ final class MapCommand implements Callable<Integer> {
     private BuildsOption builds;
 
     @Option(
-            names = "--set",
+            names = "--try",
             paramLabel = "PRESSURES",
-            defaultValue = "60..400/20psi",
-            description = "set pressures tried, and the build's own between them. Default: ${DEFAULT-VALUE}")
-    String set;
+            defaultValue = SetPressures.USUAL,
+            description = "set pressures to try, lowest..highest/step, and the build's own between them. Default: ${DEFAULT-VALUE}")
+    String tried;
+
+    @Mixin
+    private TriedNotSet notSet;
 
     @Mixin
     private SetBy setBy;
@@ -68,6 +71,7 @@ final class MapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        notSet.refuse();
         DescribedCircuit asWritten = asked.load();
         List<Double> speeds = OptionValues.searched(speed, asWritten.unit(), STEP);
         VariedSize varied = VariedSize.of(vary);
@@ -80,7 +84,7 @@ final class MapCommand implements Callable<Integer> {
             size.check();
             BuildsOption.atMost(MOST_MAPS, chosen, "--plot");
         }
-        MapRun run = new MapRun(spec.commandLine().getErr(), setBy, set, varied, speeds);
+        MapRun run = new MapRun(spec.commandLine().getErr(), setBy, tried, varied, speeds);
         MapAnswer answer = new MapAnswer(
                 asked.shared.units(),
                 described.name(),

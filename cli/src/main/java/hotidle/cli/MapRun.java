@@ -11,17 +11,17 @@ import java.util.List;
  *
  * @param err    gets the progress
  * @param setBy  how the set pressures are reached
- * @param set    as written
+ * @param tried  set pressures as written
  * @param varied the size as written
  * @param speeds engine speeds searched [rev/s]
  */
-record MapRun(PrintWriter err, SetBy setBy, String set, VariedSize varied, List<Double> speeds) {
+record MapRun(PrintWriter err, SetBy setBy, String tried, VariedSize varied, List<Double> speeds) {
 
     /** A build and its map. */
     MapAnswer.Mapped mapped(Adjustable build) {
-        List<Double> pressures = SetPressures.of(set);
+        List<Double> pressures = SetPressures.of(tried);
         build.unit().command();
-        setBy.at(build.unit(), pressures.get(0), set);
+        setBy.at(build.unit(), pressures.get(0), "--try " + tried);
         WindowMap.Axis axis = varied.axis(build);
         List<Double> values = varied.values(build, axis);
         String name = build.unit().build();

@@ -24,6 +24,11 @@ record NewPressure(double pressure, String written, SetBy setBy) {
      * @throws WrongInputException where it is no pressure, or none that a circuit file may set
      */
     static NewPressure of(String written, SetBy setBy) {
+        if (written.contains("..")) {
+            throw new WrongInputException("hotidle: --set " + written
+                    + ": sets a build to one pressure; 'hotidle window', 'map' and 'torque' try many, by --try"
+                    + "\nmend: write --set 240psi, for example, or --try " + written + " there");
+        }
         double asked = OptionValues.quantity("--set", written, Dimension.PRESSURE);
         if (asked < LEAST) {
             throw new WrongInputException(
@@ -39,7 +44,7 @@ record NewPressure(double pressure, String written, SetBy setBy) {
      */
     Adjustable of(Adjustable build) {
         build.unit().command();
-        setBy.at(build.unit(), pressure, written);
+        setBy.at(build.unit(), pressure, "--set " + written);
         return build.setTo(pressure, setBy.by());
     }
 }

@@ -57,7 +57,8 @@ final class OptionValues {
             return Units.series(text, dimension);
         } catch (IllegalArgumentException e) {
             throw new WrongInputException("hotidle: " + option + " " + text + " is no series\nmend: write " + option
-                    + " 500..3500/50rpm: first and last value, then the step with its unit");
+                    + (dimension == Dimension.SPEED ? " 500..3500/50rpm" : " " + SetPressures.USUAL)
+                    + ": first and last value, then the step with its unit");
         }
     }
 

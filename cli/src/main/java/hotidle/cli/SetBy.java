@@ -15,7 +15,7 @@ final class SetBy {
             paramLabel = "WHAT",
             defaultValue = BOTH,
             description =
-                    "what --set changes: command-and-spring scales the command and solves the regulator's spring for"
+                    "how a set pressure is made: command-and-spring scales the command and solves the regulator's spring for"
                             + " it; spring leaves pilot and throttle pressure as they are. Default: ${DEFAULT-VALUE}")
     private String what;
 
@@ -37,14 +37,14 @@ final class SetBy {
     /**
      * The unit set to a pressure [Pa].
      *
-     * @param written as it is written behind --set
+     * @param written as it is written, with its option
      * @throws WrongInputException where it cannot be set to that
      */
     Transmission at(Transmission unit, double pressure, String written) {
         try {
             return SetPressure.of(unit, pressure, by());
         } catch (IllegalArgumentException impossible) {
-            throw new WrongInputException("hotidle: --set " + written + ": " + unit.build()
+            throw new WrongInputException("hotidle: " + written + ": " + unit.build()
                     + " cannot be set so\nwhy:  " + impossible.getMessage());
         }
     }

@@ -3,7 +3,7 @@ package hotidle.cli;
 import hotidle.circuits.text.Dimension;
 import java.util.List;
 
-/** Set pressures to try, as written behind --set. */
+/** Set pressures to try, as written behind --try. */
 final class SetPressures {
 
     private SetPressures() {}
@@ -16,13 +16,14 @@ final class SetPressures {
      *
      * @throws WrongInputException where they are fewer than two, or not above zero
      */
-    static List<Double> of(String set) {
-        List<Double> pressures = OptionValues.series("--set", set, Dimension.PRESSURE);
+    static List<Double> of(String tried) {
+        List<Double> pressures = OptionValues.series("--try", tried, Dimension.PRESSURE);
         if (pressures.size() < 2 || pressures.get(0) <= 0) {
             throw new WrongInputException(
-                    "hotidle: --set " + set
+                    "hotidle: --try " + tried
                             + ": at least two pressures above zero are needed, since it is asked which of them hold"
-                            + "\nmend: write 60..400/20psi, for example; what a build does at one: hotidle margins CIRCUIT --set 205psi");
+                            + "\nmend: write --try " + USUAL
+                            + ", for example; what a build does at one: hotidle margins CIRCUIT --set 205psi");
         }
         return pressures;
     }

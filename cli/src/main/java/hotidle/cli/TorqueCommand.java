@@ -33,16 +33,15 @@ final class TorqueCommand implements Callable<Integer> {
     private TestSpeed speed;
 
     @Option(
-            names = "--set",
+            names = "--try",
             paramLabel = "PRESSURES",
             defaultValue = SetPressures.USUAL,
-            description =
-                    "set pressures among which is searched up to which one more is held; or one pressure, for example"
-                            + " 205psi, that each build is set to, in place of its own. Default: ${DEFAULT-VALUE}")
-    String set;
+            description = "set pressures to try, lowest..highest/step: up to which one more torque is held. Default:"
+                    + " ${DEFAULT-VALUE}")
+    String tried;
 
     @Mixin
-    private SetBy setBy;
+    private AskedPressure set;
 
     @Mixin
     private WantedTorque wanted;
@@ -74,18 +73,17 @@ final class TorqueCommand implements Callable<Integer> {
         plot.check();
         var asWritten = asked.load();
         double turns = speed.turns();
-        boolean one = !set.contains("..");
         List<Adjustable> named = builds.adjustable(asWritten);
         BuildsOption.atMost(MOST_BUILDS, named, "torque");
-        List<Double> pressures = SetPressures.of(one ? SetPressures.USUAL : set);
-        TorqueRun.check(named.get(0).unit(), setBy, pressures.get(0), set);
-        BuildWork done = work.asked(one ? Optional.of(NewPressure.of(set, setBy)) : Optional.empty());
+        List<Double> pressures = SetPressures.of(tried);
+        TorqueRun.check(named.get(0).unit(), set.setBy(), pressures.get(0), "--try " + tried);
+        BuildWork done = work.asked(set.pressure());
         WorkedBuilds worked =
                 stages.asked() ? asked.after(done, asWritten, named) : asked.afterAsHeaded(done, asWritten, named);
         var described = worked.circuit();
         List<Adjustable> units = worked.adjustable();
         TorqueRun run = new TorqueRun(
-                spec.commandLine().getErr(), asked.shared.units(), setBy.by(), pressures, turns, wanted.torque());
+                spec.commandLine().getErr(), asked.shared.units(), set.by(), pressures, turns, wanted.torque());
         Optional<StageRun> staged = stages.of(run, described, units, named);
         List<TorqueAnswer.BuildTorque> held =
                 Stop.each(units, run::held, spec.commandLine().getErr());

@@ -48,9 +48,9 @@ record TorqueRun(
      *
      * @throws WrongInputException where it cannot, or the unit cannot be set to the lowest pressure
      */
-    static void check(Transmission unit, SetBy setBy, double lowest, String set) {
+    static void check(Transmission unit, SetBy setBy, double lowest, String tried) {
         check(unit);
-        setBy.at(unit, lowest, set);
+        setBy.at(unit, lowest, tried);
     }
 
     /**

@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Finds the lowest and highest set pressure that each limit allows at every driving condition, and what is left"
-                        + " for all of them. Command and spring are set together, as by --set of sweep.")
+                        + " for all of them. The pressures are tried, and no build stays set to one; --set of compare and margins does that.")
 final class WindowCommand implements Callable<Integer> {
 
     @Mixin
@@ -28,11 +28,14 @@ final class WindowCommand implements Callable<Integer> {
     private BuildsOption builds;
 
     @Option(
-            names = "--set",
+            names = "--try",
             paramLabel = "PRESSURES",
-            defaultValue = "60..400/20psi",
-            description = "set pressures tried; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
-    String set;
+            defaultValue = SetPressures.USUAL,
+            description = "set pressures to try, lowest..highest/step; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
+    String tried;
+
+    @Mixin
+    private TriedNotSet notSet;
 
     @Mixin
     private SetBy setBy;
@@ -57,6 +60,7 @@ final class WindowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        notSet.refuse();
         moved.refuse();
         DescribedCircuit asWritten = asked.load();
         List<Double> speeds = OptionValues.searched(speed, asWritten.unit(), STEP);
@@ -64,7 +68,7 @@ final class WindowCommand implements Callable<Integer> {
         WorkedBuilds worked = asked.afterAsHeaded(done, asWritten, builds.adjustable(asWritten));
         DescribedCircuit described = worked.circuit();
         PrintWriter err = spec.commandLine().getErr();
-        WindowRun run = new WindowRun(err, setBy, set, ownHeat, speeds);
+        WindowRun run = new WindowRun(err, setBy, tried, ownHeat, speeds);
         return Printed.print(
                 spec,
                 asked.shared,

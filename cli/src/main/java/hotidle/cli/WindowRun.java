@@ -15,11 +15,11 @@ import java.util.Optional;
  *
  * @param err     gets the progress
  * @param setBy   how the set pressures are reached
- * @param set     as written
+ * @param tried   set pressures as written
  * @param ownHeat at which temperatures units are judged
  * @param speeds  engine speeds searched [rev/s]
  */
-record WindowRun(PrintWriter err, SetBy setBy, String set, OwnHeat ownHeat, List<Double> speeds) {
+record WindowRun(PrintWriter err, SetBy setBy, String tried, OwnHeat ownHeat, List<Double> speeds) {
 
     /** Limits that a unit usually has; the bar need not be exact. */
     private static final int LIMITS = 20;
@@ -27,9 +27,9 @@ record WindowRun(PrintWriter err, SetBy setBy, String set, OwnHeat ownHeat, List
     /** A build and its window. */
     WindowAnswer.BuildWindow of(Adjustable build) {
         Transmission unit = build.unit();
-        List<Double> pressures = SetPressures.of(set);
+        List<Double> pressures = SetPressures.of(tried);
         unit.command();
-        setBy.at(unit, pressures.get(0), set);
+        setBy.at(unit, pressures.get(0), "--try " + tried);
         Window.Raised given = Window.Raised.by(build, setBy.by());
         Window.Raised raised = ownHeat.asked(unit) ? given.settled() : given;
         Progress progress =

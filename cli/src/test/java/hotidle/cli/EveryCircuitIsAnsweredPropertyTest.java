@@ -25,8 +25,8 @@ class EveryCircuitIsAnsweredPropertyTest {
             List.of("leaks", "--speed", "600..1800/600rpm", "--steps", "2"),
             List.of("sweep", "--speed", "600..1800/600rpm"),
             List.of("sweep", "--speed", "600..1800/600rpm", "--temperature", "30degC", "--range", "park"),
-            List.of("window", "--set", "60..180/60psi", "--speed", "600..1800/600rpm"),
-            List.of("map", "--set", "60..180/60psi", "--speed", "600..1800/600rpm", "--vary", "p0.diameter=1..2mm"),
+            List.of("window", "--try", "60..180/60psi", "--speed", "600..1800/600rpm"),
+            List.of("map", "--try", "60..180/60psi", "--speed", "600..1800/600rpm", "--vary", "p0.diameter=1..2mm"),
             List.of("wear", "--speed", "600..1800/600rpm"));
 
     private static final List<String> FORMATS = List.of("table", "csv", "json");

@@ -17,13 +17,13 @@ class GaugeRunTest {
 
     @Test
     void torqueIsAskedOnlyOfAUnitThatAppliesClutchesWarm() {
-        TorqueRun.check(FIVE.unit(), Options.of(new SetBy()), 8e5, "8..20/4bar");
+        TorqueRun.check(FIVE.unit(), Options.of(new SetBy()), 8e5, "--try 8..20/4bar");
         String low = assertThrows(
                         WrongInputException.class,
                         () -> TorqueRun.check(
-                                FIVE.unit(), Options.of(new SetBy(), "--set-by", "spring"), 1e5, "1..20/4bar"))
+                                FIVE.unit(), Options.of(new SetBy(), "--set-by", "spring"), 1e5, "--try 1..20/4bar"))
                 .getMessage();
-        assertTrue(low.startsWith("hotidle: --set 1..20/4bar: "), low);
+        assertTrue(low.startsWith("hotidle: --try 1..20/4bar: "), low);
         assertTrue(low.contains("cannot be set so\nwhy:  "), low);
     }
 

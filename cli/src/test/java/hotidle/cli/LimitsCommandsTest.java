@@ -15,11 +15,11 @@ import org.junit.jupiter.api.io.TempDir;
 class LimitsCommandsTest {
 
     private static Run window(String... more) {
-        return run(List.of("window", "shuttle-five", "--set", "60..360/150psi", "--speed", "600..3600/600rpm"), more);
+        return run(List.of("window", "shuttle-five", "--try", "60..360/150psi", "--speed", "600..3600/600rpm"), more);
     }
 
     private static Run map(String... more) {
-        return run(List.of("map", "shuttle-five", "--set", "60..360/150psi", "--speed", "600..3600/600rpm"), more);
+        return run(List.of("map", "shuttle-five", "--try", "60..360/150psi", "--speed", "600..3600/600rpm"), more);
     }
 
     private static Run wear(String... more) {

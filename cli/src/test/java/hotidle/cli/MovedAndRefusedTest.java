@@ -67,6 +67,25 @@ class MovedAndRefusedTest {
     }
 
     @Test
+    void whereManyPressuresAreTriedNoneIsSet() {
+        assertEquals(
+                "hotidle: --set 100..200/50psi: sets a build to one pressure; here many are tried, which is called --try"
+                        + "\nmend: write --try 100..200/50psi",
+                refused(() -> Options.of(new TriedNotSet(), "--set", "100..200/50psi")
+                        .refuse()));
+        assertTrue(refused(() -> Options.of(new TriedNotSet(), "--set", "240psi").refuse())
+                .endsWith("\nmend: what a build does at that pressure: hotidle margins CIRCUIT --set 240psi; which"
+                        + " pressures hold: --try 60..400/20psi"));
+        assertDoesNotThrow(() -> Options.of(new TriedNotSet()).refuse());
+    }
+
+    @Test
+    void aBuildIsSetToOnePressure() {
+        assertTrue(refused(() -> NewPressure.of("100..200/50psi", Options.of(new SetBy())))
+                .endsWith("\nmend: write --set 240psi, for example, or --try 100..200/50psi there"));
+    }
+
+    @Test
     void whatASetPressureChangesIsOneOfTwoWords() {
         assertEquals("COMMAND_AND_SPRING", Options.of(new SetBy()).by().name());
         assertEquals(
@@ -83,7 +102,7 @@ class MovedAndRefusedTest {
                                         ReadyCircuits.read("valve-body-bench").unit(),
                                         Options.of(new SetBy()),
                                         1e6,
-                                        "10..20/5bar"))
+                                        "--try 10..20/5bar"))
                         .getMessage()
                         .length()
                 > 0);

@@ -184,7 +184,7 @@ class PicturesOfAnswersTest {
         builds(texts);
         draw("--plot-film", sweep.toArray(String[]::new));
         builds(texts);
-        draw("--plot", "torque", "crescent-four", "--set", "100..180/80psi", "--set-by", "spring");
+        draw("--plot", "torque", "crescent-four", "--try", "100..180/80psi", "--set-by", "spring");
         draw(
                 "--plot",
                 "map",
@@ -193,7 +193,7 @@ class PicturesOfAnswersTest {
                 "restored",
                 "--speed",
                 "600..3600/3000rpm",
-                "--set",
+                "--try",
                 "100..200/100psi",
                 "--vary",
                 "regulator.clearance=0.02..0.08/0.06mm");

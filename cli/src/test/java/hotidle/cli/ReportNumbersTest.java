@@ -67,7 +67,7 @@ class ReportNumbersTest {
     void torqueOfEachRangeIsThatOfTorque() throws Exception {
         List<List<String>> rows = page.table("torque", "");
         int row = 0;
-        for (JsonNode build : ofTwo("torque", "--set", PRESSURES)) {
+        for (JsonNode build : ofTwo("torque", "--try", PRESSURES)) {
             for (JsonNode range : build.get("ranges")) {
                 List<String> cells = rows.get(row++);
                 assertEquals(build.get("build").textValue(), cells.get(0));
@@ -84,7 +84,7 @@ class ReportNumbersTest {
 
     @Test
     void pressuresThatEachLimitAllowsAreThoseOfWindow() throws Exception {
-        for (JsonNode build : ofTwo("window", "--set", PRESSURES)) {
+        for (JsonNode build : ofTwo("window", "--try", PRESSURES)) {
             Set<String> shown = page.table("pressures", build.get("build").textValue() + ":").stream()
                     .filter(cells -> !cells.get(2).equals("none"))
                     .map(cells -> cells.get(1) + " " + number(cells.get(2)) + " " + number(cells.get(4)))

@@ -46,7 +46,7 @@ class SetByTest {
     @Test
     void windowAndMapTakeItToo() {
         String[] window = {
-            "window", "vane-six", "--build", "worn", "--set", "160..420/130psi", "--speed", "600..3000/1200rpm"
+            "window", "vane-six", "--build", "worn", "--try", "160..420/130psi", "--speed", "600..3000/1200rpm"
         };
         String both = Run.of(window).out();
         String[] bySpring = java.util.Arrays.copyOf(window, window.length + 2);
@@ -60,7 +60,7 @@ class SetByTest {
                 "vane-six",
                 "--build",
                 "fresh",
-                "--set",
+                "--try",
                 "180..240/60psi",
                 "--set-by",
                 "spring",

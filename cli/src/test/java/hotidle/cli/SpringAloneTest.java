@@ -72,7 +72,7 @@ class SpringAloneTest {
         JsonNode first = state.at("/margins/0");
         assertEquals("regulation", first.get("margin").textValue());
         assertEquals("holds", first.get("verdict").textValue());
-        Run window = Run.of("window", file, "--set", "60..200/70psi");
+        Run window = Run.of("window", file, "--try", "60..200/70psi");
         assertTrue(window.out().contains("The build's spring sets 93 psi."), window.out());
     }
 

@@ -16,7 +16,7 @@ class TorqueCommandTest {
 
     private static Run torque(String... more) {
         List<String> all = new java.util.ArrayList<>(
-                List.of("torque", "crescent-four", "--build", "fresh", "--set", "100..300/100psi"));
+                List.of("torque", "crescent-four", "--build", "fresh", "--try", "100..300/100psi"));
         all.addAll(List.of(more));
         return Run.of(all.toArray(new String[0]));
     }

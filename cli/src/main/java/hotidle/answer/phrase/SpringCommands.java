@@ -23,8 +23,8 @@ public final class SpringCommands {
     public static String window(String circuit, String build, double least, double wanted) {
         long low = Math.max(LOWEST, STEP * (long) Math.ceil(least / SetPressure.PSI / STEP));
         long high = Math.max(HIGHEST, STEP * (long) Math.ceil(wanted / SetPressure.PSI / STEP));
-        String set = low == LOWEST && high == HIGHEST ? "" : " --set " + low + ".." + high + "/" + STEP + "psi";
-        return "hotidle window " + circuit + " --build " + build + " --set-by spring" + set;
+        String tried = low == LOWEST && high == HIGHEST ? "" : " --try " + low + ".." + high + "/" + STEP + "psi";
+        return "hotidle window " + circuit + " --build " + build + " --set-by spring" + tried;
     }
 
     /** Which jobs are needed first. */

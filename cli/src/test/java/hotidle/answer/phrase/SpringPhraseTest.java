@@ -90,13 +90,13 @@ class SpringPhraseTest {
     @Test
     void theWindowThatIsTriedBeginsWhereASpringCanSetTheLine() {
         assertEquals(
-                "hotidle window shuttle-five --build fresh --set-by spring --set 100..400/20psi",
+                "hotidle window shuttle-five --build fresh --set-by spring --try 100..400/20psi",
                 SpringCommands.window("shuttle-five", "fresh", 89.6 * SetPressure.PSI, 240 * SetPressure.PSI));
         assertEquals(
                 "hotidle window own.yaml --sheet b2.csv --build b2 --set-by spring",
                 SpringCommands.window("own.yaml --sheet b2.csv", "b2", 12 * SetPressure.PSI, 240 * SetPressure.PSI));
         assertEquals(
-                "hotidle window own.yaml --build new --set-by spring --set 60..440/20psi",
+                "hotidle window own.yaml --build new --set-by spring --try 60..440/20psi",
                 SpringCommands.window("own.yaml", "new", 12 * SetPressure.PSI, 430 * SetPressure.PSI));
     }
 }
