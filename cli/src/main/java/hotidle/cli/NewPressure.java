@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.circuits.text.Dimension;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 
 /**
  * A set pressure in place of a build's own.
@@ -45,6 +46,19 @@ record NewPressure(double pressure, String written, SetBy setBy) {
     Adjustable of(Adjustable build) {
         build.unit().command();
         setBy.at(build.unit(), pressure, "--set " + written);
+        refuseBelowSignals(build.unit());
         return build.setTo(pressure, setBy.by());
+    }
+
+    /** Without a solenoid the spring alone is changed, and no spring pulls. */
+    private void refuseBelowSignals(Transmission unit) {
+        if (unit.command().pilot().isEmpty()) {
+            double least = SetPressure.leastBySpring(unit);
+            if (pressure < least) {
+                throw new WrongInputException("hotidle: --set " + written + ": " + unit.build()
+                        + " cannot be set so low\nwhy:  throttle pressure alone holds " + SetPressure.told(least)
+                        + " without a spring");
+            }
+        }
     }
 }

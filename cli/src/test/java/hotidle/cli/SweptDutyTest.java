@@ -75,6 +75,18 @@ class SweptDutyTest {
     }
 
     @Test
+    void aSpringThatWouldHaveToPullIsRefused() {
+        Adjustable fresh = ReadyCircuits.read("crescent-four").adjustable("fresh");
+        NewPressure low =
+                Options.of(new AskedPressure(), "--set", "60psi").pressure().orElseThrow();
+        String why = assertThrows(WrongInputException.class, () -> low.of(fresh)).getMessage();
+        assertTrue(why.contains("cannot be set so low\nwhy:  throttle pressure alone holds 83 psi"), why);
+        NewPressure least =
+                Options.of(new AskedPressure(), "--set", "84psi").pressure().orElseThrow();
+        assertEquals(84 * 6894.757, least.of(fresh).unit().highestSet(), 2e3);
+    }
+
+    @Test
     void setPressuresBeyondThoseOfAFileAreRefused() {
         assertTrue(refusedPressure("0.5psi").contains("between 1 and 5000 psi"));
         assertTrue(refusedPressure("6000psi").contains("allowed is 1 to 5000 psi"));

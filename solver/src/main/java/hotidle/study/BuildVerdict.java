@@ -29,8 +29,10 @@ public record BuildVerdict(
      * @param duty     at which duty point
      * @param margin   which
      * @param shortage why, where the pump cannot hold the line
+     * @param line     why, where the pump has oil for all and it fails all the same
      */
-    public record FirstLimit(String duty, Margin margin, Optional<PumpShortage> shortage) {}
+    public record FirstLimit(
+            String duty, Margin margin, Optional<PumpShortage> shortage, Optional<LineShort> line) {}
 
     /**
      * The order in which limits are told, everywhere: the first limit before all, then the least headroom.
@@ -75,6 +77,7 @@ public record BuildVerdict(
         return new FirstLimit(
                 worst.duty().name(),
                 first,
-                PumpShortage.of(worst).filter(any -> first.kind() == Margin.Kind.REGULATION));
+                PumpShortage.of(worst).filter(any -> first.kind() == Margin.Kind.REGULATION),
+                LineShort.of(worst, first));
     }
 }

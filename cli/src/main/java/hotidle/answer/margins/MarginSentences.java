@@ -3,6 +3,7 @@ package hotidle.answer.margins;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.BuildVerdictPhrase;
 import hotidle.answer.phrase.ClutchPhrase;
+import hotidle.answer.phrase.LineShortPhrase;
 import hotidle.answer.phrase.MarginCausePhrase;
 import hotidle.answer.phrase.NotCommandedPhrase;
 import hotidle.assess.Figures;
@@ -12,6 +13,7 @@ import hotidle.study.BuildVerdict;
 import hotidle.study.DraggingClutch;
 import hotidle.study.GripLoad;
 import hotidle.study.Judgement;
+import hotidle.study.LineShort;
 import hotidle.study.PumpShortage;
 
 /** Which sentence is said of what was judged. */
@@ -44,7 +46,10 @@ record MarginSentences(Quantity.UnitSystem units) {
         return first.shortage()
                 .map(why -> phrase.pumpShort(
                         first.margin(), first.duty(), why.line(), why.set(), why.regulated(), why.follows()))
-                .orElseGet(() -> phrase.limit(first.margin(), first.duty()));
+                .orElseGet(() -> phrase.limit(first.margin(), first.duty())
+                        + first.line()
+                                .map(why -> " " + new LineShortPhrase(units).of(why, first.margin()))
+                                .orElse(""));
     }
 
     String drags(DraggingClutch clutch) {
@@ -88,7 +93,10 @@ record MarginSentences(Quantity.UnitSystem units) {
                     case RATED_TORQUE -> phrase.ratedTorque(margin);
                     case RATED_PRESSURE -> phrase.ratedPressure(margin);
                 };
-        return MarginCausePhrase.noted(cause, margin);
+        String line = LineShort.of(judged, margin)
+                .map(why -> " " + new LineShortPhrase(units).of(why, margin))
+                .orElse("");
+        return MarginCausePhrase.noted(cause + line, margin);
     }
 
     private static String regulation(MarginCausePhrase phrase, Judgement judged, Margin margin) {
