@@ -12,8 +12,13 @@ import hotidle.transmission.Transmission;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** Tries fits one by one and in order, for {@code leaks}. */
-record FitRun(CommandSpec spec, OutputOptions shared, int steps) {
+/**
+ * Tries fits one by one and in order, for {@code leaks}.
+ *
+ * @param steps   repairs that are put in order
+ * @param faulted whether a fault lies over the build
+ */
+record FitRun(CommandSpec spec, OutputOptions shared, int steps, boolean faulted) {
 
     /** Tries and prints; the speeds are those over which the onset of regulation is searched [rev/s]. */
     int run(DescribedCircuit described, Adjustable build, DutyPoint duty, List<Double> speeds) {
@@ -29,7 +34,8 @@ record FitRun(CommandSpec spec, OutputOptions shared, int steps) {
                 duty,
                 study.outcome(),
                 study.outcome().state().map(state -> Assessment.of(unit, duty, roles, state)),
-                study.found());
+                study.found(),
+                faulted);
         return Printed.print(spec, shared, answer);
     }
 

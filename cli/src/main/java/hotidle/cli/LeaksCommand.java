@@ -72,7 +72,8 @@ final class LeaksCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit asWritten = options.load();
-        if (by == RepairBy.JOB && work.asked().faults().given()) {
+        boolean faulted = work.asked().faults().given();
+        if (by == RepairBy.JOB && faulted) {
             throw new WrongInputException("hotidle: --fault beside --by job: what a job makes of a fault is not known"
                     + "\nmend: --by fit tries each fit, worn by a fault too; or write the worn size into a --sheet");
         }
@@ -90,6 +91,6 @@ final class LeaksCommand implements Callable<Integer> {
         }
         return by == RepairBy.JOB
                 ? new JobRun(spec, options.shared, work).run(described, chosen, at, speeds, speed)
-                : new FitRun(spec, options.shared, steps).run(described, chosen, at, speeds);
+                : new FitRun(spec, options.shared, steps, faulted).run(described, chosen, at, speeds);
     }
 }

@@ -47,7 +47,8 @@ record ReportedRepairs(Quantity.UnitSystem units, DescribedCircuit circuit, Tran
                 duty,
                 study.outcome(),
                 study.outcome().state().map(state -> Assessment.of(unit, duty, roles, state)),
-                study.found()));
+                study.found(),
+                false));
     }
 
     Optional<JobsAnswer> jobs() {

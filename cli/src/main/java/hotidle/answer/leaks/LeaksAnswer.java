@@ -37,6 +37,7 @@ import java.util.Optional;
  * @param outcome its state there
  * @param assessed what that state means
  * @param found   what was found; empty where there is no state
+ * @param faulted whether a fault lies over the build, beside which no jobs are asked for
  */
 public record LeaksAnswer(
         Quantity.UnitSystem units,
@@ -47,7 +48,8 @@ public record LeaksAnswer(
         DutyPoint duty,
         Outcome outcome,
         Optional<Assessment> assessed,
-        Optional<LeakStudy.Found> found)
+        Optional<LeakStudy.Found> found,
+        boolean faulted)
         implements Answer {
 
     /** Repairs on their own that the screen lists. */
@@ -60,7 +62,7 @@ public record LeaksAnswer(
     @Override
     public String screen() {
         return found.map(known -> new LeaksScreen(
-                                units, unit, line(known.repairs().before()), names(), sentences(known), known)
+                                units, unit, line(known.repairs().before()), names(), sentences(known), known, faulted)
                         .text())
                 .orElseGet(this::full);
     }

@@ -23,7 +23,8 @@ import java.util.function.IntFunction;
 /**
  * The first screen: what to do, how much is lost, what loses most and the order.
  *
- * @param line the build at its driving condition, in words
+ * @param line    the build at its driving condition, in words
+ * @param faulted whether a fault lies over the build, beside which no jobs are asked for
  */
 record LeaksScreen(
         Quantity.UnitSystem units,
@@ -31,7 +32,8 @@ record LeaksScreen(
         String line,
         RepairNames names,
         LeaksSentences sentences,
-        LeakStudy.Found found) {
+        LeakStudy.Found found,
+        boolean faulted) {
 
     /** Rows of a short table, at most (chosen). */
     private static final int MOST_ROWS = 10;
@@ -45,7 +47,8 @@ record LeaksScreen(
     String text() {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(unit.circuit(), line), "", "  "));
         sentences.first().forEach(said -> text.append(Wrap.lines(said, "", "  ")));
-        String end = NoStallPhrase.of(found.lowAtIdle() ? List.of(unit.build()) : List.of()) + Caution.LINE + "\n";
+        String end = (faulted || found.repairs().order().isEmpty() ? "" : RepairPhrase.NEXT_JOBS + "\n")
+                + NoStallPhrase.of(found.lowAtIdle() ? List.of(unit.build()) : List.of()) + Caution.LINE + "\n";
         long left = Wrap.LINES - lines(text.toString()) - lines(end);
         return text + "\n" + tables((int) Math.max(1, Math.min(MOST_ROWS, left - HEAD)), left) + end;
     }

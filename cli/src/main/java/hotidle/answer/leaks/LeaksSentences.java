@@ -61,7 +61,7 @@ record LeaksSentences(
             lines.add(RepairPhrase.starvingShort(
                     findings.starving().stream().map(Repairs.Repair::name).toList()));
         }
-        lines.addAll(lostAndLeft());
+        lines.add(String.join(" ", lostAndLeft()));
         return lines;
     }
 

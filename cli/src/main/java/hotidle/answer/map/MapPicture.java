@@ -5,10 +5,12 @@ import hotidle.answer.phrase.MapPhrase;
 import hotidle.assess.Margin;
 import hotidle.plots.MapChart;
 import hotidle.study.Judgement;
+import hotidle.study.MapFindings;
 import hotidle.study.WindowMap;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,11 +34,7 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                 .ifPresent(limit -> levels.add(
                         new MapChart.LevelLine("shop limit", value(map.axis().counted(limit)))));
         return new MapChart(
-                MapPhrase.title(
-                        build,
-                        map.axis().name(),
-                        map.findings().holding(),
-                        map.findings().points()),
+                title(),
                 MapPhrase.subtitle(circuit, by),
                 "set pressure [" + Quantity.PRESSURE.in(units).unit() + "]",
                 map.axis().name() + " [" + grid.quantity().in(units).unit() + "]",
@@ -64,6 +62,42 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                                 value(mark.cell().value())))
                         .toList(),
                 levels);
+    }
+
+    /** What the map shows: where every limit holds, or that it does nowhere. */
+    private String title() {
+        MapFindings found = map.findings();
+        boolean known = map.undecided().isEmpty();
+        List<MapFindings.SizeRow> holding =
+                found.rows().stream().filter(row -> !row.ranges().isEmpty()).toList();
+        if (holding.isEmpty()) {
+            return MapPhrase.holdsNowhere(
+                    build,
+                    known,
+                    pressures(map.pressures().get(0), map.pressures().get(map.pressures().size() - 1)),
+                    map.axis().name(),
+                    found.failing().keySet().stream().findFirst());
+        }
+        MapFindings.PressureSpan widest = holding.stream()
+                .flatMap(row -> row.ranges().stream())
+                .max(Comparator.comparingDouble(
+                        span -> span.last().pressure() - span.first().pressure()))
+                .orElseThrow();
+        return MapPhrase.holds(
+                build,
+                known,
+                pressures(widest.first().pressure(), widest.last().pressure()),
+                map.axis().name(),
+                MapPhrase.range(
+                                grid.quantity().number(units, holding.get(0).value()),
+                                grid.quantity()
+                                        .number(units, holding.get(holding.size() - 1).value()))
+                        + " " + grid.quantity().in(units).unit());
+    }
+
+    private String pressures(double low, double high) {
+        return MapPhrase.range(Quantity.PRESSURE.number(units, low), Quantity.PRESSURE.number(units, high)) + " "
+                + Quantity.PRESSURE.in(units).unit();
     }
 
     /** Headroom [%] of the limits that have a letter; in a picture NaN is what fails by an amount that is not known. */

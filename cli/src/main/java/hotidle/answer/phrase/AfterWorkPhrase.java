@@ -49,7 +49,8 @@ public final class AfterWorkPhrase {
     public static String of(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set, List<String> faults) {
         List<String> done = work(units, jobs, set);
         done.addAll(laid(faults));
-        return "Each build " + String.join(", ", done) + ".";
+        String said = String.join(", ", done);
+        return said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1) + ".";
     }
 
     /** The same behind the circuit's name, in place of what its file says of it. */
@@ -71,7 +72,7 @@ public final class AfterWorkPhrase {
             return of(units, jobs, set, faults);
         }
         boolean steps = done.size() > 1;
-        return "Each build as it is"
+        return "Shown as it is"
                 + (steps ? ", " + done.get(1) + ", and set so " + done.get(0) : " and " + done.get(0))
                 + (faults.isEmpty()
                         ? ""

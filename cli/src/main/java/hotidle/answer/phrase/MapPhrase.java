@@ -2,6 +2,7 @@ package hotidle.answer.phrase;
 
 import hotidle.transmission.SetPressure;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What is said of a map of headroom over set pressure and a size. */
@@ -84,7 +85,7 @@ public final class MapPhrase {
     public static String counted(
             String build, int points, int holding, boolean known, Map<String, Integer> failing, String best) {
         int fail = failing.values().stream().mapToInt(count -> count).sum();
-        String limits = known ? " every limit" : " every limit that is known";
+        String limits = " every limit" + knownOnly(known);
         String head = holding == 0
                 ? "NO POINT of " + points + " holds" + limits
                 : holding + " of " + CountPhrase.of(points, "point") + (holding == 1 ? " holds" : " hold") + limits;
@@ -126,11 +127,33 @@ public final class MapPhrase {
                 + "]";
     }
 
-    /** Above a picture. */
-    public static String title(String build, String size, int holding, int points) {
-        return build + ": " + (holding == 0 ? "no point" : holding + " of " + points)
-                + (holding == 0 ? " of " + points + " holds" : holding == 1 ? " points holds" : " points hold")
-                + " every limit that is known, over set pressure and " + size;
+    /**
+     * Above a picture in which something holds.
+     *
+     * @param known   whether of every limit it is known whether it holds
+     * @param widest  the widest set pressures without a gap, with their unit
+     * @param size    its name
+     * @param sizes   from the least to the largest at which some set pressure holds, with their unit
+     */
+    public static String holds(String build, boolean known, String widest, String size, String sizes) {
+        return build + ": every limit" + knownOnly(known) + " holds with " + size + " " + sizes
+                + ", at the widest at " + widest;
+    }
+
+    /**
+     * Above one in which nothing does.
+     *
+     * @param tried the set pressures tried, with their unit
+     * @param duty  driving condition that is worst at most points; empty where nothing is known
+     */
+    public static String holdsNowhere(
+            String build, boolean known, String tried, String size, Optional<String> duty) {
+        return build + ": no set pressure from " + tried + " keeps every limit" + knownOnly(known) + ", whatever "
+                + size + duty.map(at -> "; worst at " + at).orElse("; nothing is known");
+    }
+
+    private static String knownOnly(boolean known) {
+        return known ? "" : " that is known";
     }
 
     /** Beneath a picture. */

@@ -53,6 +53,10 @@ public final class RepairPhrase {
             "orifice-slip-area stands for scores and nicks, through which thick oil slips as fast as thin; only new or"
                     + " reground pump parts bring it back.";
 
+    /** Fits are no jobs: where those stand. */
+    public static final String NEXT_JOBS =
+            "Next: 'hotidle leaks' with the same options and --by job says which shop jobs keep every limit.";
+
     /** In place of a table where there is nothing to repair. */
     public static final String NOTHING = "Nothing: no fit is worn beyond new.";
 

@@ -65,6 +65,11 @@ public record SweepPhrase(Quantity.UnitSystem units) {
                 + " (--full).";
     }
 
+    /** Speeds or figures of one line, from the least to the largest. */
+    public static String range(String least, String most) {
+        return least + " to " + most;
+    }
+
     public static String unloads(String speed) {
         return "secondary unloads from: " + speed;
     }

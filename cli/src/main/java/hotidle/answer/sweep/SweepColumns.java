@@ -5,6 +5,7 @@ import hotidle.answer.phrase.HubFilmPhrase;
 import hotidle.answer.phrase.RegulatorPhrase;
 import hotidle.answer.phrase.SecondaryPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.result.Solution;
@@ -22,7 +23,21 @@ import java.util.function.Function;
 final class SweepColumns {
 
     /** One column: its head, and what it says of a state. */
-    record Column(String head, BiFunction<Figures, Solution, String> text) {}
+    record Column(String head, BiFunction<Figures, Solution, String> text) {
+
+        /** What it says of a state. */
+        String of(Assessment state) {
+            return text.apply(state.figures(), state.state());
+        }
+
+        /** Whether speeds that differ in it differ for a reader: not where it only runs along with them. */
+        boolean decides() {
+            return ALONG.stream().noneMatch(word -> head.startsWith(word + " "));
+        }
+    }
+
+    /** First words of the columns that change with speed while all else stays. */
+    private static final List<String> ALONG = List.of("slip", "leaks", "back", "power");
 
     private final Quantity.UnitSystem units;
 

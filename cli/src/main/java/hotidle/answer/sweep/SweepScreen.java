@@ -9,7 +9,6 @@ import hotidle.answer.phrase.ShortOfOilPhrase;
 import hotidle.answer.phrase.SweepPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
-import hotidle.assess.Figures;
 import hotidle.study.FrictionBands;
 import hotidle.study.ShownState;
 import hotidle.study.SpeedSweep;
@@ -17,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -74,24 +74,46 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
                 .toList();
     }
 
-    /** The table in so many lines: speeds evenly drawn, first and last among them. */
+    /** The table in so many lines: all speeds, those alike in one line, or, where that is too long, speeds evenly drawn. */
     String table(int lines) {
+        List<SweepColumns.Column> wide = fitting(this::gathered);
+        List<AlikeSpeeds> gathered = gathered(wide);
+        return head(wide, gathered) + gathered.size() <= lines
+                ? table(wide, gathered).fitted(Wrap.WIDTH)
+                : drawn(lines);
+    }
+
+    /** Speeds evenly drawn, first and last among them. */
+    private String drawn(int lines) {
         List<ShownState> series = series();
-        List<SweepColumns.Column> columns = fitting();
-        int room = lines - head(columns);
+        List<SweepColumns.Column> columns = fitting(any -> alone(series));
+        int room = lines - head(columns, alone(series));
         if (room < Math.min(series.size(), LEAST_ROWS)) {
             return MorePhrase.speeds(0, series.size(), 0) + "\n";
         }
         List<ShownState> lookedFor = sweep.lookedFor();
         int rows = room - lookedFor.size();
         List<ShownState> drawn = series.size() <= rows ? series : evenly(series, rows - 1);
-        List<ShownState> shown = Stream.concat(drawn.stream(), lookedFor.stream())
-                .sorted(Comparator.comparingDouble(ShownState::speed))
-                .toList();
-        return table(columns, shown).fitted(Wrap.WIDTH)
+        return table(columns, alone(bySpeed(drawn))).fitted(Wrap.WIDTH)
                 + (drawn.size() < series.size()
                         ? MorePhrase.speeds(drawn.size(), series.size(), lookedFor.size()) + "\n"
                         : "");
+    }
+
+    /** All states, those alike in one line. */
+    private List<AlikeSpeeds> gathered(List<SweepColumns.Column> columns) {
+        return AlikeSpeeds.gathered(bySpeed(series()), sweep.lookedFor(), columns);
+    }
+
+    /** With those of the speeds looked for, in the order of their speeds. */
+    private List<ShownState> bySpeed(List<ShownState> asked) {
+        return Stream.concat(asked.stream(), sweep.lookedFor().stream())
+                .sorted(Comparator.comparingDouble(ShownState::speed))
+                .toList();
+    }
+
+    private static List<AlikeSpeeds> alone(List<ShownState> states) {
+        return states.stream().map(state -> new AlikeSpeeds(List.of(state))).toList();
     }
 
     /** So many of the states, evenly drawn, the first and the last among them; of one alone the last. */
@@ -113,38 +135,35 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
                 .toList();
     }
 
-    /** Lines over the rows, with all of them in it: how wide cells are decides how heads are broken. */
-    private int head(List<SweepColumns.Column> columns) {
-        List<ShownState> rows = series();
+    /** Lines over the rows: how wide cells are decides how heads are broken. */
+    private int head(List<SweepColumns.Column> columns, List<AlikeSpeeds> rows) {
         return (int) table(columns, rows).fitted(Wrap.WIDTH).lines().count() - rows.size();
     }
 
     /** The columns that fit side by side, those left out that say least. */
-    private List<SweepColumns.Column> fitting() {
+    private List<SweepColumns.Column> fitting(Function<List<SweepColumns.Column>, List<AlikeSpeeds>> rows) {
         List<SweepColumns.Column> columns = new ArrayList<>(SweepColumns.deciding(sweep, bands, units));
-        List<ShownState> all = series();
         while (columns.size() > 1
-                && table(columns, all).fitted(Wrap.WIDTH).lines().anyMatch(line -> line.length() > Wrap.WIDTH)) {
+                && table(columns, rows.apply(columns))
+                        .fitted(Wrap.WIDTH)
+                        .lines()
+                        .anyMatch(line -> line.length() > Wrap.WIDTH)) {
             columns.remove(SweepColumns.least(columns));
         }
         return columns;
     }
 
-    private TextTable table(List<SweepColumns.Column> columns, List<ShownState> rows) {
+    private TextTable table(List<SweepColumns.Column> columns, List<AlikeSpeeds> lines) {
         List<String> head = new ArrayList<>(List.of("rpm"));
         columns.forEach(column -> head.add(column.head()));
         TextTable table = new TextTable(head);
-        for (ShownState state : rows) {
-            List<String> row = new ArrayList<>(List.of(Quantity.SPEED.number(units, state.speed())));
+        for (AlikeSpeeds line : lines) {
+            List<String> row = new ArrayList<>();
+            row.add(line.cell(state -> Quantity.SPEED.number(units, state.speed())));
             columns.forEach(column ->
-                    row.add(state.assessed().map(one -> text(column, one)).orElse(UnsolvedPhrase.CELL)));
+                    row.add(line.cell(state -> state.assessed().map(column::of).orElse(UnsolvedPhrase.CELL))));
             table.add(row);
         }
         return table;
-    }
-
-    private static String text(SweepColumns.Column column, Assessment one) {
-        Figures figures = one.figures();
-        return column.text().apply(figures, one.state());
     }
 }

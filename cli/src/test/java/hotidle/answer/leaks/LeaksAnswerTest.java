@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import hotidle.answer.ReadyCircuits;
 import hotidle.answer.format.Json;
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.answer.phrase.RepairPhrase;
 import hotidle.assess.Assessment;
 import hotidle.assess.OilBudget;
 import hotidle.assess.Roles;
@@ -44,6 +45,10 @@ class LeaksAnswerTest {
     }
 
     private static LeaksAnswer answer(UnitSystem units, boolean lowAtIdle) {
+        return answer(units, lowAtIdle, false);
+    }
+
+    private static LeaksAnswer answer(UnitSystem units, boolean lowAtIdle, boolean faulted) {
         return new LeaksAnswer(
                 units,
                 RIG.about(),
@@ -54,7 +59,8 @@ class LeaksAnswerTest {
                 SOLVED,
                 SOLVED.state().map(state -> Assessment.of(WORN, SLOW, state)),
                 Optional.of(new LeakStudy.Found(
-                        BUDGET, repairs, RepairFindings.of(repairs, false, 15), lowAtIdle, 400 / 60.0)));
+                        BUDGET, repairs, RepairFindings.of(repairs, false, 15), lowAtIdle, 400 / 60.0)),
+                faulted);
     }
 
     private static final LeaksAnswer UNSOLVED = new LeaksAnswer(
@@ -66,7 +72,8 @@ class LeaksAnswerTest {
             SLOW,
             ReadyCircuits.unsolved(WORN, SLOW),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            false);
 
     /** In SI no rounding hides a gap. */
     @Test
@@ -84,6 +91,12 @@ class LeaksAnswerTest {
                 BUDGET.displaced(),
                 flows.stream().mapToDouble(Double::doubleValue).sum(),
                 flows.size() * 0.5e-7);
+    }
+
+    @Test
+    void whoReadsOfFitsIsSentToJobsUnlessAFaultLiesOverThem() {
+        assertTrue(answer(UnitSystem.SHOP, true).screen().contains("\n" + RepairPhrase.NEXT_JOBS + "\n"));
+        assertFalse(answer(UnitSystem.SHOP, true, true).screen().contains("--by job"));
     }
 
     @Test

@@ -18,22 +18,22 @@ class AfterWorkPhraseTest {
     @Test
     void jobsComeBeforeTheSetPressureAndFaultsLast() {
         assertEquals(
-                "Each build after the jobs pump, rings, set to 240 psi, with the fault oil-aerated:10%.",
+                "After the jobs pump, rings, set to 240 psi, with the fault oil-aerated:10%.",
                 AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump", "rings"), SET, List.of("oil-aerated:10%")));
         assertEquals(
-                "Each build after the job pump.",
+                "After the job pump.",
                 AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump"), AS_IT_IS, List.of()));
     }
 
     @Test
     void behindTheNameOfACircuitItIsNoSentence() {
-        assertEquals("each build set to 240 psi", AfterWorkPhrase.heading(UnitSystem.SHOP, List.of(), SET, List.of()));
+        assertEquals("set to 240 psi", AfterWorkPhrase.heading(UnitSystem.SHOP, List.of(), SET, List.of()));
     }
 
     @Test
     void aBuildThatIsOnlySetOtherwiseIsAfterNothing() {
         assertEquals(
-                "Each build set to 10.00 bar.",
+                "Set to 10.00 bar.",
                 AfterWorkPhrase.of(UnitSystem.METRIC, List.of(), OptionalDouble.of(1e6), List.of()));
         assertEquals("worn-at-205psi", AfterWorkPhrase.setTo("worn", "205 psi"));
         assertTrue(AfterWorkPhrase.saysPressure("worn-at-205psi"));
@@ -44,13 +44,13 @@ class AfterWorkPhraseTest {
     @Test
     void besideTheSameBuildsAsTheyAreBothHaveTheFaults() {
         assertEquals(
-                "Each build as it is and after the job pump; both with the faults a:1%, b:2%.",
+                "Shown as it is and after the job pump; both with the faults a:1%, b:2%.",
                 AfterWorkPhrase.beside(UnitSystem.SHOP, List.of("pump"), AS_IT_IS, List.of("a:1%", "b:2%")));
         assertEquals(
-                "Each build as it is, set to 240 psi, and set so after the jobs pump, rings; all with the fault a:1%.",
+                "Shown as it is, set to 240 psi, and set so after the jobs pump, rings; all with the fault a:1%.",
                 AfterWorkPhrase.beside(UnitSystem.SHOP, List.of("pump", "rings"), SET, List.of("a:1%")));
         assertEquals(
-                "Each build with the fault a:1%.",
+                "With the fault a:1%.",
                 AfterWorkPhrase.beside(UnitSystem.SHOP, List.of(), AS_IT_IS, List.of("a:1%")));
     }
 

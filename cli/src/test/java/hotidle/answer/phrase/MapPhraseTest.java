@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.transmission.SetPressure;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class MapPhraseTest {
@@ -16,15 +17,19 @@ class MapPhraseTest {
         assertEquals(
                 "worn: least headroom in % and the limit that decides, over set pressure and plate.gap [thou]",
                 MapPhrase.heading("worn", "plate.gap", "thou"));
+    }
+
+    @Test
+    void aPictureIsTitledByWhereEveryLimitHolds() {
         assertEquals(
-                "worn: 12 of 40 points hold every limit that is known, over set pressure and plate.gap",
-                MapPhrase.title("worn", "plate.gap", 12, 40));
+                "worn: every limit holds with plate.gap 0.2 to 1.4 thou, at the widest at 140 to 240 psi",
+                MapPhrase.holds("worn", true, "140 to 240 psi", "plate.gap", "0.2 to 1.4 thou"));
         assertEquals(
-                "worn: no point of 40 holds every limit that is known, over set pressure and plate.gap",
-                MapPhrase.title("worn", "plate.gap", 0, 40));
-        assertEquals(
-                "worn: 1 of 40 points holds every limit that is known, over set pressure and plate.gap",
-                MapPhrase.title("worn", "plate.gap", 1, 40));
+                "worn: no set pressure from 60 to 300 psi keeps every limit that is known, whatever plate.gap; worst at"
+                        + " hot-idle",
+                MapPhrase.holdsNowhere("worn", false, "60 to 300 psi", "plate.gap", Optional.of("hot-idle")));
+        assertTrue(MapPhrase.holdsNowhere("worn", true, "60 to 300 psi", "plate.gap", Optional.empty())
+                .endsWith("whatever plate.gap; nothing is known"));
     }
 
     @Test

@@ -45,6 +45,38 @@ class SweepAnswerTest {
     }
 
     @Test
+    void speedsAtWhichTheLineStandsAlikeAreOneLineOfAFirstScreen() {
+        DescribedCircuit six = ReadyCircuits.read("vane-six");
+        SpeedSweep fresh = sweep(six.unit("fresh"), 600, 700, 1200, 1700, 2200, 2700, 3200);
+        List<String> rows = answer(six, UnitSystem.SHOP, fresh)
+                .screen()
+                .lines()
+                .filter(line -> line.matches("\\d+ .*"))
+                .toList();
+        assertEquals(3, rows.size(), rows.toString());
+        assertTrue(rows.get(1).startsWith("650 "), "the driving condition's own speed stands alone");
+        assertTrue(rows.get(2).matches("700 to 3200 +79 +86 to 87  regulating .*"), rows.get(2));
+        assertEquals(
+                7,
+                answer(six, UnitSystem.SHOP, fresh)
+                        .full()
+                        .lines()
+                        .filter(line -> line.matches("\\d+ .*"))
+                        .count(),
+                "the whole text has each");
+    }
+
+    @Test
+    void speedsAtWhichItFailsOtherwiseStandApart() {
+        List<String> rows = SHOP.screen()
+                .lines()
+                .filter(line -> line.matches("\\d+ .*"))
+                .toList();
+        assertTrue(rows.size() >= 4, rows.toString());
+        assertTrue(rows.stream().noneMatch(row -> row.contains(" to ")), rows.toString());
+    }
+
+    @Test
     void everySpeedHasARowWithTheLinePressureOfItsState() {
         List<String> rows =
                 SHOP.full().lines().filter(line -> line.matches("\\d+ .*")).toList();
