@@ -62,8 +62,8 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
         }
     }
 
-    /** Those of what the unit has; a cell at the condition shown stands for its build. */
-    List<FigureRow> all() {
+    /** Those of what the unit has; a cell at the condition shown, by its name, stands for its build. */
+    List<FigureRow> all(String duty) {
         List<FigureRow> all = new ArrayList<>(List.of(
                 new FigureRow(
                         CompareScreenPhrase.COMMANDED,
@@ -80,7 +80,10 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
         all.add(new FigureRow(CompareScreenPhrase.LOST, unit(Quantity.FLOW), known(this::lost)));
         if (any.roles().hub().isPresent()) {
             all.add(new FigureRow(
-                    CompareScreenPhrase.FILM, unit(Quantity.FILM), CompareScreenPhrase.ANY_SPEED, known(this::film)));
+                    CompareScreenPhrase.FILM,
+                    unit(Quantity.FILM),
+                    CompareScreenPhrase.oil(duty),
+                    known(this::film)));
         }
         all.add(new FigureRow(
                 CompareScreenPhrase.LINK,
@@ -92,11 +95,11 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
         comparison
                 .mostPower()
                 .map(most -> most.duty().name())
-                .ifPresent(duty -> all.add(new FigureRow(
+                .ifPresent(at -> all.add(new FigureRow(
                         CompareScreenPhrase.POWER,
                         unit(Quantity.POWER),
-                        CompareScreenPhrase.place(duty),
-                        cell -> power(comparison.cell(cell.unit().build(), duty)))));
+                        CompareScreenPhrase.place(at),
+                        cell -> power(comparison.cell(cell.unit().build(), at)))));
         all.add(new FigureRow(
                 CompareScreenPhrase.FAILS,
                 CompareScreenPhrase.FAILS,

@@ -69,7 +69,7 @@ record CompareScreen(
     }
 
     private List<CompareFigures.FigureRow> figures() {
-        List<CompareFigures.FigureRow> all = new ArrayList<>(new CompareFigures(comparison, units).all());
+        List<CompareFigures.FigureRow> all = new ArrayList<>(new CompareFigures(comparison, units).all(duty.name()));
         asked.ifPresent(torque -> all.add(
                 all.size() - 1,
                 new CompareFigures.FigureRow(

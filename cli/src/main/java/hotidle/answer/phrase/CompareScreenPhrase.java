@@ -32,8 +32,10 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
         return ", at " + duty;
     }
 
-    /** Behind what is the worst of all engine speeds searched, at the condition that is shown. */
-    public static final String ANY_SPEED = ", any speed";
+    /** Behind what is the worst of all engine speeds searched, with the oil as warm as at the condition that is shown. */
+    public static String oil(String duty) {
+        return ", " + duty + " oil";
+    }
 
     public static final String BUILD = "build";
 

@@ -111,7 +111,8 @@ final class LimitTerms {
                     "clutch drags",
                     "a clutch is pressed although the range does not apply it",
                     "margins, compare",
-                    TermPhrase.NONE),
+                    TermPhrase.NONE,
+                    "drags"),
             TermPhrase.term(
                     "lockup",
                     "whether apply less release pressure carries the engine's torque through the lockup clutch",
@@ -119,15 +120,21 @@ final class LimitTerms {
                     "margin: lockup"),
             TermPhrase.term(
                     "hub film",
-                    "the least oil film in the pump's hub bushing, over engine speed",
+                    "the least oil film in the pump's hub bushing over engine speed, with one condition's oil",
                     "margins, compare",
                     "least_film_m",
                     "film",
                     "thinnest hub film",
-                    "thinnest hub film, any speed",
                     "film thin",
                     "too thin",
                     "thin"),
+            TermPhrase.term(
+                    "Trumpler's rule",
+                    "0.2 thou and 0.04 thou more per inch of journal: so thick, a film is known to hold",
+                    "margins, sweep --plot-film",
+                    TermPhrase.NONE,
+                    "Trumpler",
+                    "Trumplers rule"),
             TermPhrase.term(
                     "hub film oil",
                     "whether the film's two ends get the oil that it loses",

@@ -26,7 +26,9 @@ final class OilTerms {
                     "back",
                     "oil that the regulator sends back to the pump's inlet: what the pump has to spare",
                     "sweep --full",
-                    "recirculated_m3_s"),
+                    "recirculated_m3_s",
+                    "comes back",
+                    "sent back"),
             TermPhrase.term(
                     "lubrication",
                     "whether each lube branch gets the oil that it needs",
@@ -49,7 +51,10 @@ final class OilTerms {
                     "loses most",
                     "paths by which most oil is lost, then the rest: they sum up to what the pump displaces",
                     "leaks",
-                    "paths"),
+                    "paths",
+                    "net",
+                    "others, net",
+                    "used or sent back"),
             TermPhrase.term("share", "of what the pump displaces", "leaks", "share"),
             TermPhrase.term(
                     "repairs in the best order",

@@ -52,6 +52,19 @@ final class PartTerms {
                     "tip-slip",
                     "tips"),
             TermPhrase.term(
+                    "face slip",
+                    "pump slip past the flat faces of gears or rotor",
+                    "leaks",
+                    TermPhrase.NONE,
+                    "face-slip"),
+            TermPhrase.term(
+                    "orifice slip",
+                    "pump slip past mesh, scores and nicks, counted as one sharp hole: hot oil slips as cold",
+                    "leaks",
+                    TermPhrase.NONE,
+                    "orifice-slip",
+                    "orifice-slip-area"),
+            TermPhrase.term(
                     "command table",
                     "which line pressure is asked for at which engine torque",
                     "new, check",

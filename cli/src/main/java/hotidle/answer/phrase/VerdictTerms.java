@@ -15,6 +15,7 @@ final class VerdictTerms {
                     TermPhrase.NONE,
                     "idle pressure low",
                     "low at idle",
+                    "stall test",
                     "no stall test"),
             TermPhrase.term(
                     "NO SET PRESSURE",

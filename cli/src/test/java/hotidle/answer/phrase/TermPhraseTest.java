@@ -82,7 +82,18 @@ class TermPhraseTest {
                 "cautions",
                 "first limit",
                 "binds",
-                "tip-slip")) {
+                "tip-slip",
+                "face-slip",
+                "orifice-slip",
+                "orifice slip",
+                "Trumpler",
+                "gauge full scale",
+                "full scale",
+                "misfit",
+                "eccentricity",
+                "Reynolds number",
+                "used or sent back",
+                "stall test")) {
             assertTrue(TermPhrase.of(word).isPresent(), word);
         }
     }
