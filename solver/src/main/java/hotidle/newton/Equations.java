@@ -217,6 +217,10 @@ final class Equations {
 
     /** Settles what is given for a solve; laws whose oil and command are as before only take the speed. */
     void set(Conditions given) {
+        set(given, laws);
+    }
+
+    private void set(Conditions given, Laws from) {
         Conditions before = conditions;
         boolean same = before != null && given.differsInSpeedAndCommandsOnly(before);
         double swept = 0;
@@ -226,7 +230,7 @@ final class Equations {
                 bound.law = bound.law.atSpeed(given.speed());
             } else {
                 Setting setting = given.setting(bound.placed);
-                bound.law = laws.law(bound.placed, setting);
+                bound.law = from.law(bound.placed, setting);
                 scaleDensity = Math.max(scaleDensity, setting.oil().liquidDensity());
             }
             swept += bound.law.delivery();
@@ -234,6 +238,49 @@ final class Equations {
         conditions = given;
         settled = true;
         massScale = scaleDensity * Math.max(swept, LEAST_SCALE);
+    }
+
+    /**
+     * The equations as they are settled.
+     *
+     * @param laws  of the parts in their order
+     * @param value as evaluated last
+     * @param slope as evaluated last
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed from one method of this class to another, and kept by nobody
+    record Settled(
+            Part.Law[] laws,
+            Conditions conditions,
+            double massScale,
+            double scaleDensity,
+            double[] value,
+            double[] slope) {}
+
+    /** As they are settled now, to {@link #restore} later. */
+    Settled settled() {
+        Part.Law[] own = new Part.Law[bounds.length];
+        for (int i = 0; i < own.length; i++) {
+            own[i] = bounds[i].law;
+        }
+        return new Settled(own, conditions, massScale, scaleDensity, value.clone(), slope.clone());
+    }
+
+    /** Settles and evaluates them as they were, of the network that they have. */
+    void restore(Settled before) {
+        for (int i = 0; i < bounds.length; i++) {
+            bounds[i].law = before.laws[i];
+        }
+        conditions = before.conditions;
+        massScale = before.massScale;
+        scaleDensity = before.scaleDensity;
+        System.arraycopy(before.value, 0, value, 0, value.length);
+        System.arraycopy(before.slope, 0, slope, 0, slope.length);
+    }
+
+    /** Settles what is given for a look aside that comes back for other networks alike: laws settled anew are kept. */
+    void setAside(Conditions given) {
+        compared.under(given);
+        set(given, (placed, setting) -> compared.of(placed));
     }
 
     /** Evaluates all parts at the unknowns into {@link #value} and {@link #slope}. */

@@ -189,13 +189,13 @@ public final class Linearised {
     /** The same under some conditions one after the other; quickest where neighbours differ in speed and commands only. */
     public List<double[]> under(List<Conditions> others) {
         List<double[]> residuals = new ArrayList<>();
+        Equations.Settled own = equations.settled();
         for (Conditions other : others) {
-            equations.set(other);
+            equations.setAside(other);
             equations.evaluate(unknowns);
             residuals.add(scaled(equations.value));
         }
-        equations.set(conditions);
-        equations.evaluate(unknowns);
+        equations.restore(own);
         return residuals;
     }
 

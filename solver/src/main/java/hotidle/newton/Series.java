@@ -30,6 +30,7 @@ public final class Series {
     private Conditions before;
     private boolean found;
     private Optional<SolvedState> guess = Optional.empty();
+    private Optional<SolvedState> otherwise = Optional.empty();
 
     public Series(Network network) {
         this(new Equations(network, Laws.OWN), Newton.POLISHED);
@@ -74,6 +75,16 @@ public final class Series {
         guess = Optional.of(likely);
     }
 
+    /** Lets the next state start from this one too, where Newton fails from those before it and before any other method is tried. */
+    public void otherwise(SolvedState from) {
+        otherwise = Optional.of(from);
+    }
+
+    /** A state of a network with the same names as a start of this series. */
+    public SolvedState start(Solution from) {
+        return new SolvedState(from.conditions(), solver.unknowns(from), 0, "");
+    }
+
     /**
      * Goes on with another network of the same shape whose sizes differ; states before it are still what the next one starts from.
      *
@@ -107,6 +118,7 @@ public final class Series {
         ladder.reset();
         found = solved(conditions.speed(), alone);
         guess = Optional.empty();
+        otherwise = Optional.empty();
         SolveCount.add(ladder.newton().steps());
         if (!found) {
             return false;
@@ -123,6 +135,9 @@ public final class Series {
             if (ladder.quick(unknowns, aim)) {
                 return true;
             }
+            if (otherwise.isPresent() && quick(otherwise.get())) {
+                return true;
+            }
             if (!foresight.empty()) {
                 foresight.foretell(Double.NaN, unknowns);
                 if (ladder.climb(unknowns, "the state before")) {
@@ -131,6 +146,11 @@ public final class Series {
             }
         }
         return ladder.cold(unknowns);
+    }
+
+    private boolean quick(SolvedState from) {
+        System.arraycopy(from.unknowns(), 0, unknowns, 0, unknowns.length);
+        return ladder.quick(unknowns, aim);
     }
 
     /** Writes what the next state starts from; false where nothing is known. */

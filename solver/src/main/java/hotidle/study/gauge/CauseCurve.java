@@ -2,7 +2,6 @@ package hotidle.study.gauge;
 
 import hotidle.fault.UnitFault;
 import hotidle.newton.Series;
-import hotidle.result.Solution;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -94,13 +93,13 @@ final class CauseCurve {
         NavigableMap<Double, GaugeModel.SolvedPoints> solved = new TreeMap<>();
         Series series = model.series();
         if (fault.least() == fault.most()) {
-            solve(fault, series, model, List.of(1.0), model.states(), solved);
+            solve(fault, series, model, List.of(1.0), StartStates.of(model.starts()), solved);
             return new CauseCurve(fault, expected(solved));
         }
         if (fault.kind().graded()) {
-            solved.put(0.0, new GaugeModel.SolvedPoints(sound, model.states()));
+            solved.put(0.0, new GaugeModel.SolvedPoints(sound, model.starts()));
         }
-        solve(fault, series, model, FIRST, model.states(), solved);
+        solve(fault, series, model, FIRST, StartStates.of(model.starts()), solved);
         refine(fault, series, model, misfit, solved);
         return new CauseCurve(fault, expected(solved));
     }
@@ -145,7 +144,9 @@ final class CauseCurve {
                         series,
                         model,
                         List.of(middle),
-                        solved.get(gap.low()).states(),
+                        new StartStates(
+                                solved.get(gap.low()).states(),
+                                solved.get(gap.high()).states()),
                         solved);
                 if (solved.containsKey(middle)) {
                     double off = misfit.distance(solved.get(middle).expected(), drawn);
@@ -161,7 +162,7 @@ final class CauseCurve {
             Series series,
             GaugeModel model,
             List<Double> ways,
-            Map<TestPoint, Solution> from,
+            StartStates from,
             NavigableMap<Double, GaugeModel.SolvedPoints> solved) {
         List<Double> asked =
                 ways.stream().filter(way -> !solved.containsKey(way)).toList();

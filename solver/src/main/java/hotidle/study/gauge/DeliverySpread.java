@@ -64,11 +64,12 @@ record DeliverySpread(double deviation, double common) {
             if (!series.solve(there.conditions(unit))) {
                 return Optional.empty();
             }
-            double[] read = MetersAtPoint.of(series, unit, shifts, there, List.of(line.get()))
-                    .first()
-                    .get(line.get());
-            double bySpeed = Math.abs(read[read.length - 1]) / Tolerances.SPEED;
-            if (bySpeed > SHUT * read[0]) {
+            double moved = MetersAtPoint.bySpeed(series, unit, there, line.get());
+            double bySpeed = Math.abs(moved) / Tolerances.SPEED;
+            if (bySpeed > SHUT * line.get().read(series)) {
+                double[] read = MetersAtPoint.of(series, unit, shifts, there, List.of(line.get()))
+                        .first()
+                        .get(line.get());
                 double common = 0;
                 for (int k = 1; k < read.length - 2; k++) {
                     common += Math.pow(read[k] / bySpeed * slower, 2);

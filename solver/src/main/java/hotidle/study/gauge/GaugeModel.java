@@ -41,7 +41,8 @@ final class GaugeModel {
 
     private final List<GaugeReading.Row> rows;
     private final Map<TestPoint, List<Integer>> points = new LinkedHashMap<>();
-    private final Map<TestPoint, Solution> base = new HashMap<>();
+    private final Map<TestPoint, SolvedFaults.SoundState> base = new HashMap<>();
+    private final Map<TestPoint, SolvedState> starts = new HashMap<>();
     private final Map<TestPoint, DeliverySpread> spreads = new HashMap<>();
     private final List<TestPoint> unsolved = new ArrayList<>();
     private final Tolerances tolerances;
@@ -74,14 +75,15 @@ final class GaugeModel {
             points.computeIfAbsent(rows.get(i).at(), at -> new ArrayList<>()).add(i);
         }
         SteadySolver solver = new SteadySolver(sound.network());
+        Series series = series();
         points.keySet()
                 .forEach(point -> kept.map(known -> known.sound(point))
-                        .orElseGet(() -> solver.solve(point.conditions(sound)).state())
+                        .orElseGet(() -> SolvedFaults.SoundState.of(solver, series, point.conditions(sound)))
                         .ifPresentOrElse(state -> base.put(point, state), () -> unsolved.add(point)));
-        Series series = series();
         base.forEach((point, state) -> {
+            starts.put(point, state.start());
             Supplier<Optional<DeliverySpread>> solve = () -> {
-                series.restart(state);
+                series.restart(state.start());
                 return DeliverySpread.of(series, sound, shifts, point);
             };
             kept.map(known -> known.spread(point, solve))
@@ -101,7 +103,14 @@ final class GaugeModel {
 
     /** The state of the sound unit at each test point. */
     Map<TestPoint, Solution> states() {
-        return Collections.unmodifiableMap(base);
+        Map<TestPoint, Solution> whole = new HashMap<>();
+        base.forEach((point, state) -> whole.put(point, state.whole()));
+        return whole;
+    }
+
+    /** The same for a series to start from. */
+    Map<TestPoint, SolvedState> starts() {
+        return Collections.unmodifiableMap(starts);
     }
 
     Transmission sound() {
@@ -130,7 +139,7 @@ final class GaugeModel {
 
     /** The same with what each number that is not known moves each row by: of many rows far quicker than their covariance. */
     Expectation.Slopes soundSlopes(Series series) {
-        return swept(series, List.of(List.of()), base).get(0).orElseThrow().slopes();
+        return swept(series, List.of(List.of()), StartStates.of(starts)).get(0).orElseThrow().slopes();
     }
 
     /** A work space for units of this build; one for each thread. */
@@ -143,7 +152,7 @@ final class GaugeModel {
         double[] mean = new double[rows.size()];
         series.use(unit.network());
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
-            series.restart(base.get(point.getKey()));
+            series.restart(starts.get(point.getKey()));
             if (!series.solve(point.getKey().conditions(unit))) {
                 return Optional.empty();
             }
@@ -155,18 +164,18 @@ final class GaugeModel {
     /** What a unit reads, and what each of the shifts moves that by; empty where a state of it is not found. */
     Optional<Expectation.Slopes> slopes(Series series, Transmission unit, List<Tolerances.Shift> own) {
         double[] mean = new double[rows.size()];
-        RealMatrix moves = new Array2DRowRealMatrix(rows.size(), MetersAtPoint.columns(own.size(), points.size()));
+        double[][] moves = new double[rows.size()][MetersAtPoint.columns(own.size(), points.size())];
         int number = 0;
         series.use(unit.network());
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
-            series.restart(base.get(point.getKey()));
+            series.restart(starts.get(point.getKey()));
             if (!series.solve(point.getKey().conditions(unit))) {
                 return Optional.empty();
             }
             at(series, new Case(unit, own, false), point.getKey(), meters(point.getValue()))
                     .place(placed(point.getValue()), number++, mean, moves);
         }
-        return Optional.of(new Expectation.Slopes(new ArrayRealVector(mean), moves));
+        return Optional.of(new Expectation.Slopes(new ArrayRealVector(mean, false), new Array2DRowRealMatrix(moves, false)));
     }
 
     /**
@@ -182,14 +191,14 @@ final class GaugeModel {
      * @param expected of it
      * @param states   of it, at each test point
      */
-    record SolvedPoints(Expectation expected, Map<TestPoint, Solution> states) {}
+    record SolvedPoints(Expectation expected, Map<TestPoint, SolvedState> states) {}
 
     /**
      * What is expected of units of this build with faults, each near the one before it; empty where a size is impossible or a state
      * is not found.
      */
     List<Optional<Expectation>> along(Series series, List<List<UnitFault.Sized>> units) {
-        return along(series, units, base).stream()
+        return along(series, units, StartStates.of(starts)).stream()
                 .map(one -> one.map(SolvedPoints::expected))
                 .toList();
     }
@@ -199,15 +208,14 @@ final class GaugeModel {
      *
      * @param from states near those of the first
      */
-    List<Optional<SolvedPoints>> along(
-            Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
+    List<Optional<SolvedPoints>> along(Series series, List<List<UnitFault.Sized>> units, StartStates from) {
         return swept(series, units, from).stream()
                 .map(one -> one.map(found -> new SolvedPoints(
                         new Expectation(
                                 found.slopes().mean(),
                                 covariance(
                                         found.slopes().mean().toArray(),
-                                        found.slopes().slopes())),
+                                        found.slopes().slopes().getData())),
                         found.states())))
                 .toList();
     }
@@ -218,18 +226,18 @@ final class GaugeModel {
      * @param slopes of the readings by each number that is not known
      * @param states of it, at each test point
      */
-    record SweptPoints(Expectation.Slopes slopes, Map<TestPoint, Solution> states) {}
+    record SweptPoints(Expectation.Slopes slopes, Map<TestPoint, SolvedState> states) {}
 
     /** The same with what each number that is not known moves each reading by, in place of their covariance. */
-    List<Optional<SweptPoints>> swept(Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
+    List<Optional<SweptPoints>> swept(Series series, List<List<UnitFault.Sized>> units, StartStates from) {
         int n = rows.size();
         Cases cases = new Cases(units);
         List<double[]> means = new ArrayList<>();
-        List<RealMatrix> moves = new ArrayList<>();
-        List<Map<TestPoint, Solution>> states = new ArrayList<>();
+        List<double[][]> moves = new ArrayList<>();
+        List<Map<TestPoint, SolvedState>> states = new ArrayList<>();
         for (int k = 0; k < units.size(); k++) {
             means.add(new double[n]);
-            moves.add(new Array2DRowRealMatrix(n, MetersAtPoint.columns(shifts.size(), points.size())));
+            moves.add(new double[n][MetersAtPoint.columns(shifts.size(), points.size())]);
             states.add(new HashMap<>());
         }
         int number = 0;
@@ -241,7 +249,7 @@ final class GaugeModel {
                     asked.add(k);
                 }
             }
-            Solution start = from.get(point.getKey());
+            StartStates.Start start = from.at(point.getKey());
             List<Optional<MetersAtPoint>> found = kept.map(known -> known.of(
                             units,
                             asked,
@@ -263,7 +271,9 @@ final class GaugeModel {
             solved.add(
                     states.get(k).size() == number
                             ? Optional.of(new SweptPoints(
-                                    new Expectation.Slopes(new ArrayRealVector(means.get(k)), moves.get(k)),
+                                    new Expectation.Slopes(
+                                            new ArrayRealVector(means.get(k), false),
+                                            new Array2DRowRealMatrix(moves.get(k), false)),
                                     states.get(k)))
                             : Optional.empty());
         }
@@ -301,14 +311,20 @@ final class GaugeModel {
 
     /** Those of the units that are asked for, at a test point, each started from the one before it. */
     private List<Optional<MetersAtPoint>> chain(
-            Series series, Cases cases, Set<Integer> asked, TestPoint point, Solution from, List<Meter> meters) {
+            Series series,
+            Cases cases,
+            Set<Integer> asked,
+            TestPoint point,
+            StartStates.Start from,
+            List<Meter> meters) {
         List<Optional<MetersAtPoint>> found = new ArrayList<>();
-        series.restart(from);
+        series.restart(from.state());
         for (int k = 0; k < cases.size(); k++) {
             Optional<Case> one = asked.contains(k) ? cases.get(k) : Optional.empty();
             boolean solved = false;
             if (one.isPresent()) {
                 series.use(one.get().unit().network());
+                from.otherwise().ifPresent(series::otherwise);
                 solved = series.solve(point.conditions(one.get().unit()));
             }
             found.add(solved ? Optional.of(at(series, one.orElseThrow(), point, meters)) : Optional.empty());
@@ -335,14 +351,17 @@ final class GaugeModel {
                         : 0);
     }
 
-    private RealMatrix covariance(double[] mean, RealMatrix moves) {
-        RealMatrix covariance = moves.multiply(moves.transpose());
+    private RealMatrix covariance(double[] mean, double[][] moves) {
+        double[][] covariance = new double[mean.length][mean.length];
         for (int i = 0; i < mean.length; i++) {
+            for (int j = 0; j <= i; j++) {
+                covariance[i][j] = covariance[j][i] = MetersAtPoint.dot(moves[i], moves[j]);
+            }
             if (rows.get(i).meter().reads() == Meter.Reads.FLOW) {
-                covariance.addToEntry(i, i, Math.pow(Tolerances.FLOW_LAW * mean[i], 2));
+                covariance[i][i] += Math.pow(Tolerances.FLOW_LAW * mean[i], 2);
             }
         }
-        return covariance;
+        return new Array2DRowRealMatrix(covariance, false);
     }
 
     /** What meters read at a test point, and what one standard deviation of each number that is not known moves them by. */

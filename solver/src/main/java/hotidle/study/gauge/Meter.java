@@ -54,15 +54,16 @@ public record Meter(String name, String node, Reads reads) {
 
     /** What it reads of the state solved last [Pa] or [m³/s]. */
     double read(Series series) {
-        return solved(series) ? series.value(series.number(node)) : read(series.state());
+        return solved(series) ? read(series, Optional.empty()) : read(series.state());
     }
 
-    /** The same where that state is known whole. */
-    double read(Series series, Solution state) {
-        return solved(series) ? series.value(series.number(node)) : read(state);
+    /** The same where that state is known whole, if one of the meters asks for more of it than a {@link #solved} pressure. */
+    double read(Series series, Optional<Solution> whole) {
+        return solved(series) ? series.value(series.number(node)) : read(whole.orElseThrow());
     }
 
-    private boolean solved(Series series) {
+    /** Whether it reads an unknown of a series, for which a state need not be made whole. */
+    boolean solved(Series series) {
         return reads == Reads.PRESSURE && series.knows(node);
     }
 
@@ -71,7 +72,7 @@ public record Meter(String name, String node, Reads reads) {
     }
 
     /** Its slopes by each unknown; that the density of a flow changes with pressure is left out, which is below 1 % of them. */
-    double[] slopes(Linearised linearised, Series series, Solution state) {
+    double[] slopes(Linearised linearised, Series series, Optional<Solution> whole) {
         double[] slopes = new double[linearised.size()];
         if (reads == Reads.PRESSURE) {
             if (series.knows(node)) {
@@ -79,7 +80,7 @@ public record Meter(String name, String node, Reads reads) {
             }
             return slopes;
         }
-        double perMass = perMass(state);
+        double perMass = perMass(whole.orElseThrow());
         double[] mass = linearised.leaving(node, name::equals);
         for (int i = 0; i < slopes.length; i++) {
             slopes[i] = mass[i] * perMass;

@@ -3,6 +3,7 @@ package hotidle.study.gauge;
 import hotidle.network.Conditions;
 import hotidle.newton.Linearised;
 import hotidle.newton.Series;
+import hotidle.newton.SolvedState;
 import hotidle.result.Solution;
 import hotidle.transmission.Command;
 import hotidle.transmission.Transmission;
@@ -11,7 +12,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.math3.linear.RealMatrix;
+import java.util.Optional;
 
 /**
  * What meters read of a unit in its state at one test point, and what each number that is not known moves them by.
@@ -28,7 +29,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * @param beyond by meter, what less and more oil moves it by beyond that, {@link DeliverySpread#beyond}; without those of which nothing
  *               is counted
  */
-record MetersAtPoint(Solution state, Map<Meter, double[]> first, Map<Meter, double[]> beyond) {
+record MetersAtPoint(SolvedState state, Map<Meter, double[]> first, Map<Meter, double[]> beyond) {
 
     /** Temperature and speed, the last of the first order, are of one test point. */
     private static final int SET = 2;
@@ -53,18 +54,27 @@ record MetersAtPoint(Solution state, Map<Meter, double[]> first, Map<Meter, doub
         changes.add(set.get(0));
         changes.add(warmer);
         changes.add(set.get(1));
-        Solution state = series.state();
+        Optional<Solution> whole = meters.stream().allMatch(meter -> meter.solved(series))
+                ? Optional.empty()
+                : Optional.of(series.state());
         Map<Meter, double[]> read = new HashMap<>();
         for (Meter meter : meters) {
             double[] values = new double[1 + changes.size()];
-            values[0] = meter.read(series, state);
-            double[] weights = linearised.weights(meter.slopes(linearised, series, state));
+            values[0] = meter.read(series, whole);
+            double[] weights = linearised.weights(meter.slopes(linearised, series, whole));
             for (int k = 0; k < changes.size(); k++) {
                 values[k + 1] = -dot(weights, changes.get(k));
             }
             read.put(meter, values);
         }
-        return new MetersAtPoint(state, read, Map.of());
+        return new MetersAtPoint(series.kept(), read, Map.of());
+    }
+
+    /** What one standard deviation of the engine speed moves a solved pressure by, to first order in the state that was solved last. */
+    static double bySpeed(Series series, Transmission unit, TestPoint point, Meter pressure) {
+        Linearised linearised = series.linearised();
+        double[] faster = linearised.under(point.conditions(unit).atSpeed(point.speed() * (1 + Tolerances.SPEED)));
+        return -dot(linearised.weights(pressure.slopes(linearised, series, Optional.empty())), faster);
     }
 
     /** With what is beyond first order. */
@@ -92,7 +102,7 @@ record MetersAtPoint(Solution state, Map<Meter, double[]> first, Map<Meter, doub
      * @param mean   of all rows
      * @param moves  of all rows, by {@link #columns}: numbers that all points share, then those of each point
      */
-    void place(Map<Integer, Meter> rows, int number, double[] mean, RealMatrix moves) {
+    void place(Map<Integer, Meter> rows, int number, double[] mean, double[][] moves) {
         rows.forEach((row, meter) -> {
             double[] read = first.get(meter);
             double[] further = beyond.getOrDefault(meter, new double[DeliverySpread.COLUMNS]);
@@ -100,14 +110,14 @@ record MetersAtPoint(Solution state, Map<Meter, double[]> first, Map<Meter, doub
             int own = all + SIDES + (SET + SIDES) * number;
             mean[row] = read[0];
             for (int k = 0; k < all; k++) {
-                moves.setEntry(row, k, read[k + 1]);
+                moves[row][k] = read[k + 1];
             }
             for (int k = 0; k < SET; k++) {
-                moves.setEntry(row, own + k, read[all + 1 + k]);
+                moves[row][own + k] = read[all + 1 + k];
             }
             for (int k = 0; k < SIDES; k++) {
-                moves.setEntry(row, all + k, further[k]);
-                moves.setEntry(row, own + SET + k, further[SIDES + k]);
+                moves[row][all + k] = further[k];
+                moves[row][own + SET + k] = further[SIDES + k];
             }
         });
     }
@@ -126,7 +136,7 @@ record MetersAtPoint(Solution state, Map<Meter, double[]> first, Map<Meter, doub
         return Arrays.stream(values).map(value -> value * factor).toArray();
     }
 
-    private static double dot(double[] one, double[] other) {
+    static double dot(double[] one, double[] other) {
         double sum = 0;
         for (int i = 0; i < one.length; i++) {
             sum += one[i] * other[i];

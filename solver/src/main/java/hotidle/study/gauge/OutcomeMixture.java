@@ -70,7 +70,7 @@ final class OutcomeMixture {
                 asked.stream()
                         .map(way -> List.of(fault.of(way == likely ? cause.size() : fault.sizeAt(way))))
                         .toList(),
-                model.states());
+                StartStates.of(model.starts()));
         TreeMap<Double, SolvedRows> nodes = new TreeMap<>();
         for (int k = 0; k < asked.size(); k++) {
             double way = asked.get(k);

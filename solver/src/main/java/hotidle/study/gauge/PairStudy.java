@@ -3,7 +3,7 @@ package hotidle.study.gauge;
 import hotidle.fault.UnitFault;
 import hotidle.network.Network;
 import hotidle.newton.Series;
-import hotidle.result.Solution;
+import hotidle.newton.SolvedState;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -177,7 +177,7 @@ final class PairStudy {
                 pair,
                 pair.one().way(pair.oneSize()),
                 pair.other().way(pair.otherSize()),
-                table.model().states());
+                table.model().starts());
         for (int move = 0; move < MOVES && last.isPresent() && !stands(found, last.get()); move++) {
             found.add(last.get());
             last = moved(series, pair, last.get());
@@ -226,12 +226,12 @@ final class PairStudy {
     }
 
     private Optional<SolvedAt> at(
-            Series series, Screened pair, double oneWay, double otherWay, Map<TestPoint, Solution> from) {
+            Series series, Screened pair, double oneWay, double otherWay, Map<TestPoint, SolvedState> from) {
         UnitFault one = pair.one().fault();
         UnitFault other = pair.other().fault();
         List<UnitFault.Sized> faults = List.of(one.of(one.sizeAt(oneWay)), other.of(other.sizeAt(otherWay)));
         return table.model()
-                .along(series, List.of(faults), from)
+                .along(series, List.of(faults), StartStates.of(from))
                 .get(0)
                 .map(solved -> new SolvedAt(oneWay, otherWay, solved, misfit.of(solved.expected())));
     }

@@ -1,6 +1,9 @@
 package hotidle.study.gauge;
 
 import hotidle.fault.UnitFault;
+import hotidle.network.Conditions;
+import hotidle.newton.Series;
+import hotidle.newton.SolvedState;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
@@ -25,7 +28,8 @@ public final class SolvedFaults {
     private final List<Tolerances.Shift> shifts;
     private final List<Meter> meters;
     private final SteadySolver solver;
-    private final Map<TestPoint, Optional<Solution>> sound = new ConcurrentHashMap<>();
+    private final Series series;
+    private final Map<TestPoint, Optional<SoundState>> sound = new ConcurrentHashMap<>();
     private final Map<TestPoint, Optional<DeliverySpread>> spreads = new ConcurrentHashMap<>();
     private final Map<Chain, List<Optional<MetersAtPoint>>> solved = new ConcurrentHashMap<>();
 
@@ -35,6 +39,7 @@ public final class SolvedFaults {
         shifts = tolerances.shifts();
         meters = Meter.of(build.unit());
         solver = new SteadySolver(build.unit().network());
+        series = new Series(build.unit().network());
     }
 
     /**
@@ -61,17 +66,17 @@ public final class SolvedFaults {
         return meters;
     }
 
-    /** States from which no case is started twice, told by which they are. */
-    private record Start(Solution state) {
-        @Override
-        @SuppressWarnings("ReferenceEquality") // a state that is equal but another one starts another chain
-        public boolean equals(Object other) {
-            return other instanceof Start start && start.state == state;
-        }
+    /**
+     * The sound unit at a test point.
+     *
+     * @param whole its state
+     * @param start the same for a series to start from
+     */
+    record SoundState(Solution whole, SolvedState start) {
 
-        @Override
-        public int hashCode() {
-            return System.identityHashCode(state);
+        /** From a cold start; empty where none is found. */
+        static Optional<SoundState> of(SteadySolver solver, Series series, Conditions conditions) {
+            return solver.solve(conditions).state().map(state -> new SoundState(state, series.start(state)));
         }
     }
 
@@ -83,16 +88,17 @@ public final class SolvedFaults {
     }
 
     /** Units that are solved one from the other at a test point. */
-    private record Chain(List<List<SizedByName>> units, BitSet asked, TestPoint point, Start from) {}
+    private record Chain(List<List<SizedByName>> units, BitSet asked, TestPoint point, StartStates.Start from) {}
 
     /** The state of the sound unit at a test point, from a cold start. */
-    synchronized Optional<Solution> sound(TestPoint point) {
+    synchronized Optional<SoundState> sound(TestPoint point) {
         if (!sound.containsKey(point) && sound.size() >= MOST_POINTS) {
             forget();
         }
         return sound.computeIfAbsent(
                 point,
-                at -> solver.solve(at.conditions(tolerances.build().unit())).state());
+                at -> SoundState.of(
+                        solver, series, at.conditions(tolerances.build().unit())));
     }
 
     /** By how much sound units differ at a test point in the oil that they have to spare. */
@@ -111,7 +117,7 @@ public final class SolvedFaults {
             List<List<UnitFault.Sized>> units,
             Set<Integer> asked,
             TestPoint point,
-            Solution from,
+            StartStates.Start from,
             Supplier<List<Optional<MetersAtPoint>>> solve) {
         if (units.stream().anyMatch(faults -> faults.size() > 1)) {
             return solve.get();
@@ -121,6 +127,6 @@ public final class SolvedFaults {
         List<List<SizedByName>> named = units.stream()
                 .map(faults -> faults.stream().map(SizedByName::of).toList())
                 .toList();
-        return solved.computeIfAbsent(new Chain(named, these, point, new Start(from)), unused -> solve.get());
+        return solved.computeIfAbsent(new Chain(named, these, point, from), unused -> solve.get());
     }
 }
