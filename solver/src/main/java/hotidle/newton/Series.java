@@ -21,6 +21,8 @@ public final class Series {
     /** A level from which Newton is there in two steps (ours) [-]. */
     private static final double NEAR = 1e-8;
 
+    private static final String BEFORE = "the state before";
+
     private final Equations equations;
     private final SolveStrategy ladder;
     private final SteadySolver solver;
@@ -75,7 +77,7 @@ public final class Series {
         guess = Optional.of(likely);
     }
 
-    /** Lets the next state start from this one too, where Newton fails from those before it and before any other method is tried. */
+    /** Lets the next state start from this one too, where Newton fails from those before it, ahead of time steps. */
     public void otherwise(SolvedState from) {
         otherwise = Optional.of(from);
     }
@@ -135,12 +137,18 @@ public final class Series {
             if (ladder.quick(unknowns, aim)) {
                 return true;
             }
+            if (!foresight.empty()) {
+                foresight.foretell(Double.NaN, unknowns);
+                if (ladder.newtons(unknowns, BEFORE)) {
+                    return true;
+                }
+            }
             if (otherwise.isPresent() && quick(otherwise.get())) {
                 return true;
             }
             if (!foresight.empty()) {
                 foresight.foretell(Double.NaN, unknowns);
-                if (ladder.climb(unknowns, "the state before")) {
+                if (ladder.timeSteps(unknowns, BEFORE)) {
                     return true;
                 }
             }

@@ -78,13 +78,15 @@ final class SolveStrategy {
         return timeSteps(unknowns, from);
     }
 
-    private boolean newtons(double[] unknowns, String from) {
+    /** Newton by both levels; the unknowns are of no use where there is no answer. */
+    boolean newtons(double[] unknowns, String from) {
         return (ended("Newton", from, newton.solve(unknowns, Newton.POLISHED))
                         || ended("Newton by the natural level", from, newton.descend(unknowns)))
                 && (!newton.negativeDeterminant() || leave(unknowns));
     }
 
-    private boolean timeSteps(double[] unknowns, String from) {
+    /** Time steps through the dynamics; the unknowns are of no use where there is no answer. */
+    boolean timeSteps(double[] unknowns, String from) {
         System.arraycopy(unknowns, 0, start, 0, start.length);
         for (double damping : PseudoTransient.DAMPING_TIMES) {
             System.arraycopy(start, 0, unknowns, 0, start.length);

@@ -243,6 +243,36 @@ class SeriesTest {
         assertTrue(other.steps() > 3, "and is used once");
     }
 
+    /** Where a valve has just latched, Newton from the state before ends nowhere; from one beyond it is there in a few steps. */
+    @Test
+    void whereNewtonFailsAStateBeyondIsStartedFromAheadOfTimeSteps() {
+        Transmission latch = Latch.unit();
+        Conditions own = latch.conditions(latch.duties().get(0));
+        Series valve = new Series(latch.network());
+        assertTrue(valve.solve(own.atSpeed(6)));
+        SolvedState open = valve.kept();
+        valve.restart();
+        assertTrue(valve.solve(own.atSpeed(1)));
+        SolvedState shut = valve.kept();
+        int position = valve.number("latch.position");
+        assertTrue(valve.solve(own.atSpeed(1.25)));
+        int alone = valve.steps();
+        double latched = valve.value(position);
+        assertEquals("pseudo-transient continuation", valve.kept().method());
+        valve.restart(shut);
+        valve.otherwise(open);
+        assertTrue(valve.solve(own.atSpeed(1.25)));
+        assertTrue(valve.steps() < alone / 2, valve.steps() + " steps, " + alone + " alone");
+        assertEquals(latched, valve.value(position), 1e-9);
+        valve.restart(shut);
+        assertTrue(valve.solve(own.atSpeed(1.25)));
+        assertEquals(alone, valve.steps(), "it is used once");
+        valve.restart(shut);
+        valve.otherwise(open);
+        assertTrue(valve.solve(own.atSpeed(1.2)));
+        assertTrue(valve.value(position) < latched / 2, "the state before counts first where it leads to one");
+    }
+
     @Test
     void anotherNetworkOfTheSameShapeIsGoneOnWithAndOneOfAnotherIsBegun() {
         assertTrue(series.solve(conditions));

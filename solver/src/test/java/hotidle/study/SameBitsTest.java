@@ -3,6 +3,8 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.study.gauge.GaugeDiagnosis;
+import hotidle.study.gauge.Tapped;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
@@ -109,6 +111,41 @@ class SameBitsTest {
         same(() -> {
             Sensitivity found = Sensitivity.study(build, SPEEDS, () -> {});
             return found.margins().toString() + found.rates();
+        });
+    }
+
+    /** Causes, pairs of causes and what to read next, of a unit whose readings one fault has moved. */
+    @Test
+    void whatGaugesSayOfASickUnit() throws Exception {
+        same(() -> {
+            GaugeDiagnosis found = Tapped.sick();
+            assertTrue(found.findings().pairs().size() > 1 && found.next().size() > 1, "there is something to compare");
+            return found.findings().causes().stream()
+                            .map(cause -> cause.fault().name()
+                                    + cause.size()
+                                    + cause.low()
+                                    + cause.high()
+                                    + cause.chiSquare()
+                                    + cause.share()
+                                    + cause.hidden())
+                            .toList()
+                    + found.findings().pairs().stream()
+                            .map(pair -> pair.one().fault().name()
+                                    + pair.one().size()
+                                    + pair.other().fault().name()
+                                    + pair.other().size()
+                                    + pair.share()
+                                    + pair.chiSquare())
+                            .toList()
+                            .toString()
+                    + found.next().stream()
+                            .map(next -> next.row().toString()
+                                    + next.information()
+                                    + next.sound()
+                                    + next.predicted().stream()
+                                            .map(one -> one.cause().fault().name() + one.value())
+                                            .toList())
+                            .toList();
         });
     }
 

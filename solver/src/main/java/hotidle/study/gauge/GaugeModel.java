@@ -139,7 +139,10 @@ final class GaugeModel {
 
     /** The same with what each number that is not known moves each row by: of many rows far quicker than their covariance. */
     Expectation.Slopes soundSlopes(Series series) {
-        return swept(series, List.of(List.of()), StartStates.of(starts)).get(0).orElseThrow().slopes();
+        return swept(series, List.of(List.of()), StartStates.of(starts))
+                .get(0)
+                .orElseThrow()
+                .slopes();
     }
 
     /** A work space for units of this build; one for each thread. */
@@ -175,7 +178,8 @@ final class GaugeModel {
             at(series, new Case(unit, own, false), point.getKey(), meters(point.getValue()))
                     .place(placed(point.getValue()), number++, mean, moves);
         }
-        return Optional.of(new Expectation.Slopes(new ArrayRealVector(mean, false), new Array2DRowRealMatrix(moves, false)));
+        return Optional.of(
+                new Expectation.Slopes(new ArrayRealVector(mean, false), new Array2DRowRealMatrix(moves, false)));
     }
 
     /**

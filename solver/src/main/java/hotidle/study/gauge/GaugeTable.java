@@ -55,13 +55,11 @@ record GaugeTable(Adjustable build, GaugeModel model, Expectation sound, List<Ca
         }
         Expectation sound = model.sound(model.series());
         Misfit misfit = new Misfit(readings);
-        List<CauseCurve> curves = faults.parallelStream()
-                .map(fault -> {
-                    CauseCurve curve = CauseCurve.of(fault, model, misfit, sound);
-                    step.run();
-                    return curve;
-                })
-                .toList();
+        List<CauseCurve> curves = OneByOne.of(faults, fault -> {
+            CauseCurve curve = CauseCurve.of(fault, model, misfit, sound);
+            step.run();
+            return curve;
+        });
         return new GaugeTable(build, model, sound, curves);
     }
 }

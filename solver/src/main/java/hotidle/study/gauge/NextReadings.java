@@ -75,14 +75,11 @@ public final class NextReadings {
         int taken = findings.readings().size();
         Expectation.Slopes sound = model.soundSlopes(model.series());
         double[] gauge = gauges(findings.readings(), solved, sound.mean().getSubVector(taken, solved.size()));
-        List<Optional<OutcomeMixture>> predicted = leading.parallelStream()
-                .map(one -> {
-                    Optional<OutcomeMixture> mixture =
-                            OutcomeMixture.of(one.cause(), model, findings.readings(), gauge);
-                    step.run();
-                    return mixture;
-                })
-                .toList();
+        List<Optional<OutcomeMixture>> predicted = OneByOne.of(leading, one -> {
+            Optional<OutcomeMixture> mixture = OutcomeMixture.of(one.cause(), model, findings.readings(), gauge);
+            step.run();
+            return mixture;
+        });
         List<Hypothesis> causes = IntStream.range(0, leading.size())
                 .filter(k -> predicted.get(k).isPresent())
                 .mapToObj(leading::get)

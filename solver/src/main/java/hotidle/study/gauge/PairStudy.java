@@ -97,14 +97,13 @@ final class PairStudy {
             double beside = best.get(pair.galleries()).log();
             more.merge(pair.galleries(), Math.exp(pair.log() - beside), Double::sum);
         }
-        return best.values().stream()
+        List<Screened> likely = best.values().stream()
                 .map(pair -> pair.withLog(pair.log() + Math.log(more.get(pair.galleries()))))
                 .sorted(Comparator.comparingDouble((Screened pair) -> -pair.log())
                         .thenComparing(Screened::galleries))
                 .limit(SOLVED)
-                .toList()
-                .parallelStream()
-                .map(pair -> solved(pair, more.get(pair.galleries())))
+                .toList();
+        return OneByOne.of(likely, pair -> solved(pair, more.get(pair.galleries()))).stream()
                 .flatMap(Optional::stream)
                 .toList();
     }

@@ -1,5 +1,7 @@
 package hotidle.study.gauge;
 
+import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
 import hotidle.study.Fits;
@@ -51,6 +53,14 @@ public final class Tapped {
                 .solve(point.conditions(unit))
                 .state()
                 .orElseThrow();
+    }
+
+    /** What three of them say of a unit with one fault, the first of all half way to its largest. */
+    public static GaugeDiagnosis sick() {
+        Adjustable build = build();
+        UnitFault fault = UnitFaults.of(build).get(0);
+        List<GaugeReading> all = readings(fault.in(build, fault.sizeAt(0.5)).orElseThrow());
+        return GaugeDiagnosis.of(build, all.subList(0, 3), () -> {});
     }
 
     /** What the gauges and the cooler's flow meter show on a unit, without any error, at two speeds. */
