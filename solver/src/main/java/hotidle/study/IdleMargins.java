@@ -8,11 +8,12 @@ import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
  * The margins of a unit's slowest duty point at that point's own speed, without what is searched: to see fast what moves them.
- * Regulation is not among them.
+ * Regulation is not among them. What a gauge reads there is found with them.
  */
 public final class IdleMargins {
 
@@ -20,13 +21,32 @@ public final class IdleMargins {
 
     /** By limit; none where no state is found. */
     public static Map<Judgement.Key, Margin> of(Transmission unit) {
-        DutyPoint idle = unit.duties().stream()
+        DutyPoint idle = idle(unit);
+        return state(unit, idle).map(one -> Judgement.at(unit, idle, one)).orElse(Map.of());
+    }
+
+    /**
+     * What a gauge on the line reads at that point [Pa]; empty where no state is found.
+     *
+     * @throws hotidle.transmission.NotCommandedException where nothing commands the line
+     */
+    public static OptionalDouble gauge(Transmission unit) {
+        String line = unit.command().line();
+        return state(unit, idle(unit)).stream()
+                .mapToDouble(state -> state.pressure(line))
+                .findFirst();
+    }
+
+    private static DutyPoint idle(Transmission unit) {
+        return unit.duties().stream()
                 .min(Comparator.comparingDouble(DutyPoint::speed))
                 .orElseThrow();
-        Optional<Solution> state = new SteadySolver(unit.network())
+    }
+
+    private static Optional<Solution> state(Transmission unit, DutyPoint idle) {
+        return new SteadySolver(unit.network())
                 .solve(unit.conditions(idle), Optional.empty())
                 .state();
-        return state.map(one -> Judgement.at(unit, idle, one)).orElse(Map.of());
     }
 
     /** What a low line takes: the others are the inlet's, the relief valve's and the hub's own. */

@@ -1,6 +1,6 @@
 package hotidle.circuits.create;
 
-import hotidle.newton.SteadySolver;
+import hotidle.study.IdleMargins;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.QuotedSet;
 import hotidle.transmission.SetPressure;
@@ -8,7 +8,6 @@ import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
 
 /**
@@ -37,17 +36,6 @@ final class IdleGauge {
 
     IdleGauge(Draft draft) {
         this.draft = draft;
-    }
-
-    /** What it reads [Pa]; empty where no state is found. */
-    static OptionalDouble reads(Transmission unit) {
-        String line = unit.command().line();
-        return idle(unit)
-                .flatMap(duty -> new SteadySolver(unit.network())
-                        .solve(unit.conditions(duty), Optional.empty())
-                        .state())
-                .map(state -> OptionalDouble.of(state.pressure(line)))
-                .orElse(OptionalDouble.empty());
     }
 
     /** The slowest driving condition. */
@@ -112,7 +100,7 @@ final class IdleGauge {
     }
 
     private double now() {
-        return reads(unit())
+        return IdleMargins.gauge(unit())
                 .orElseThrow(() ->
                         new UnitAnswers.WrongAnswerException(QUESTION, "no state of such a unit is found at idle"));
     }

@@ -5,6 +5,7 @@ import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
 import hotidle.part.Bushing;
 import hotidle.part.PumpChamber;
+import hotidle.study.IdleMargins;
 import hotidle.transmission.QuotedSet;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
@@ -159,7 +160,7 @@ public final class ReadyUnit {
         Draft tried = NewUnit.tried(this, answers);
         Transmission scaled = tried.unit().orElse(unit);
         return question.equals("idle-pressure")
-                ? IdleGauge.reads(scaled)
+                ? IdleMargins.gauge(scaled)
                 : OptionalDouble.of(new RegulatorFit(tried).reverse(scaled));
     }
 
