@@ -31,7 +31,8 @@ final class MapCommand implements Callable<Integer> {
             names = "--try",
             paramLabel = "PRESSURES",
             defaultValue = SetPressures.USUAL,
-            description = "set pressures to try, lowest..highest/step, and the build's own between them. Default: ${DEFAULT-VALUE}")
+            description =
+                    "set pressures to try, lowest..highest/step, and the build's own between them. Default: ${DEFAULT-VALUE}")
     String tried;
 
     @Mixin

@@ -44,8 +44,8 @@ final class SetBy {
         try {
             return SetPressure.of(unit, pressure, by());
         } catch (IllegalArgumentException impossible) {
-            throw new WrongInputException("hotidle: " + written + ": " + unit.build()
-                    + " cannot be set so\nwhy:  " + impossible.getMessage());
+            throw new WrongInputException("hotidle: " + written + ": " + unit.build() + " cannot be set so\nwhy:  "
+                    + impossible.getMessage());
         }
     }
 }

@@ -19,11 +19,10 @@ final class SetPressures {
     static List<Double> of(String tried) {
         List<Double> pressures = OptionValues.series("--try", tried, Dimension.PRESSURE);
         if (pressures.size() < 2 || pressures.get(0) <= 0) {
-            throw new WrongInputException(
-                    "hotidle: --try " + tried
-                            + ": at least two pressures above zero are needed, since it is asked which of them hold"
-                            + "\nmend: write --try " + USUAL
-                            + ", for example; what a build does at one: hotidle margins CIRCUIT --set 205psi");
+            throw new WrongInputException("hotidle: --try " + tried
+                    + ": at least two pressures above zero are needed, since it is asked which of them hold"
+                    + "\nmend: write --try " + USUAL
+                    + ", for example; what a build does at one: hotidle margins CIRCUIT --set 205psi");
         }
         return pressures;
     }

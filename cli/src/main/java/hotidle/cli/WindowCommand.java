@@ -31,7 +31,8 @@ final class WindowCommand implements Callable<Integer> {
             names = "--try",
             paramLabel = "PRESSURES",
             defaultValue = SetPressures.USUAL,
-            description = "set pressures to try, lowest..highest/step; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
+            description =
+                    "set pressures to try, lowest..highest/step; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
     String tried;
 
     @Mixin

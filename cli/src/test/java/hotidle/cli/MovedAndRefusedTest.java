@@ -71,9 +71,10 @@ class MovedAndRefusedTest {
         assertEquals(
                 "hotidle: --set 100..200/50psi: sets a build to one pressure; here many are tried, which is called --try"
                         + "\nmend: write --try 100..200/50psi",
-                refused(() -> Options.of(new TriedNotSet(), "--set", "100..200/50psi")
-                        .refuse()));
-        assertTrue(refused(() -> Options.of(new TriedNotSet(), "--set", "240psi").refuse())
+                refused(() ->
+                        Options.of(new TriedNotSet(), "--set", "100..200/50psi").refuse()));
+        assertTrue(refused(
+                        () -> Options.of(new TriedNotSet(), "--set", "240psi").refuse())
                 .endsWith("\nmend: what a build does at that pressure: hotidle margins CIRCUIT --set 240psi; which"
                         + " pressures hold: --try 60..400/20psi"));
         assertDoesNotThrow(() -> Options.of(new TriedNotSet()).refuse());

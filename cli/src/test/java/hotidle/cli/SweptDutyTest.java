@@ -79,7 +79,8 @@ class SweptDutyTest {
         Adjustable fresh = ReadyCircuits.read("crescent-four").adjustable("fresh");
         NewPressure low =
                 Options.of(new AskedPressure(), "--set", "60psi").pressure().orElseThrow();
-        String why = assertThrows(WrongInputException.class, () -> low.of(fresh)).getMessage();
+        String why =
+                assertThrows(WrongInputException.class, () -> low.of(fresh)).getMessage();
         assertTrue(why.contains("cannot be set so low\nwhy:  throttle pressure alone holds 83 psi"), why);
         NewPressure least =
                 Options.of(new AskedPressure(), "--set", "84psi").pressure().orElseThrow();

@@ -31,8 +31,7 @@ public record BuildVerdict(
      * @param shortage why, where the pump cannot hold the line
      * @param line     why, where the pump has oil for all and it fails all the same
      */
-    public record FirstLimit(
-            String duty, Margin margin, Optional<PumpShortage> shortage, Optional<LineShort> line) {}
+    public record FirstLimit(String duty, Margin margin, Optional<PumpShortage> shortage, Optional<LineShort> line) {}
 
     /**
      * The order in which limits are told, everywhere: the first limit before all, then the least headroom.

@@ -26,10 +26,9 @@ public record LineShort(Why why, double line, double set) {
     }
 
     /** Of a limit of a judged duty; empty where it holds, hangs on no line pressure, or the pump lacks oil or has not been judged. */
-    public static Optional<LineShort> of(Judgement judged, Margin margin) {
+    static Optional<LineShort> of(Judgement judged, Margin margin) {
         boolean enough = judged.margins().stream()
-                .anyMatch(
-                        one -> one.kind() == Margin.Kind.REGULATION && one.verdict() != Margin.Verdict.FAILS);
+                .anyMatch(one -> one.kind() == Margin.Kind.REGULATION && one.verdict() != Margin.Verdict.FAILS);
         return margin.verdict() == Margin.Verdict.FAILS && enough
                 ? judged.figures().flatMap(figures -> of(figures, margin))
                 : Optional.empty();
@@ -39,16 +38,15 @@ public record LineShort(Why why, double line, double set) {
         return figures.set().isEmpty()
                 ? Optional.empty()
                 : why(figures, margin)
-                        .map(why -> new LineShort(
-                                why, figures.line(), figures.set().getAsDouble()));
+                        .map(why ->
+                                new LineShort(why, figures.line(), figures.set().getAsDouble()));
     }
 
     private static Optional<Why> why(Figures figures, Margin margin) {
         Optional<Why> held =
                 switch (margin.kind()) {
                     case APPLY, APPLY_SLIDING ->
-                        Optional.of(
-                                figures.line() < margin.needed() ? Why.COMMANDED_TOO_LITTLE : Why.LOST_ON_THE_WAY);
+                        Optional.of(figures.line() < margin.needed() ? Why.COMMANDED_TOO_LITTLE : Why.LOST_ON_THE_WAY);
                     case LOCKUP ->
                         figures.line() < margin.needed() ? Optional.of(Why.COMMANDED_TOO_LITTLE) : Optional.empty();
                     case LUBRICATION, COOLER, CONVERTER_CHARGE -> Optional.of(Why.PASSES_TOO_LITTLE);

@@ -80,10 +80,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
         all.add(new FigureRow(CompareScreenPhrase.LOST, unit(Quantity.FLOW), known(this::lost)));
         if (any.roles().hub().isPresent()) {
             all.add(new FigureRow(
-                    CompareScreenPhrase.FILM,
-                    unit(Quantity.FILM),
-                    CompareScreenPhrase.oil(duty),
-                    known(this::film)));
+                    CompareScreenPhrase.FILM, unit(Quantity.FILM), CompareScreenPhrase.oil(duty), known(this::film)));
         }
         all.add(new FigureRow(
                 CompareScreenPhrase.LINK,

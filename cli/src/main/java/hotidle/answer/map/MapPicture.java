@@ -74,7 +74,9 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
             return MapPhrase.holdsNowhere(
                     build,
                     known,
-                    pressures(map.pressures().get(0), map.pressures().get(map.pressures().size() - 1)),
+                    pressures(
+                            map.pressures().get(0),
+                            map.pressures().get(map.pressures().size() - 1)),
                     map.axis().name(),
                     found.failing().keySet().stream().findFirst());
         }
@@ -91,7 +93,9 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                 MapPhrase.range(
                                 grid.quantity().number(units, holding.get(0).value()),
                                 grid.quantity()
-                                        .number(units, holding.get(holding.size() - 1).value()))
+                                        .number(
+                                                units,
+                                                holding.get(holding.size() - 1).value()))
                         + " " + grid.quantity().in(units).unit());
     }
 

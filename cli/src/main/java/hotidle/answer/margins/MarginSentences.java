@@ -13,7 +13,6 @@ import hotidle.study.BuildVerdict;
 import hotidle.study.DraggingClutch;
 import hotidle.study.GripLoad;
 import hotidle.study.Judgement;
-import hotidle.study.LineShort;
 import hotidle.study.PumpShortage;
 
 /** Which sentence is said of what was judged. */
@@ -93,10 +92,7 @@ record MarginSentences(Quantity.UnitSystem units) {
                     case RATED_TORQUE -> phrase.ratedTorque(margin);
                     case RATED_PRESSURE -> phrase.ratedPressure(margin);
                 };
-        String line = LineShort.of(judged, margin)
-                .map(why -> " " + new LineShortPhrase(units).of(why, margin))
-                .orElse("");
-        return MarginCausePhrase.noted(cause + line, margin);
+        return MarginCausePhrase.noted(cause, margin);
     }
 
     private static String regulation(MarginCausePhrase phrase, Judgement judged, Margin margin) {

@@ -10,13 +10,11 @@ public record LineShortPhrase(Quantity.UnitSystem units) {
     /** In one sentence, behind what is there and what is needed. */
     public String of(LineShort line, Margin margin) {
         return switch (line.why()) {
-            case COMMANDED_TOO_LITTLE ->
-                stands(line) + ", too little for this torque.";
+            case COMMANDED_TOO_LITTLE -> stands(line) + ", too little for this torque.";
             case LOST_ON_THE_WAY ->
                 "Neither pump nor line is short, " + Quantity.PRESSURE.with(units, line.line())
                         + ": pressure is lost on the way to " + margin.part() + ", past a ring, a seal or a valve.";
-            case PASSES_TOO_LITTLE ->
-                stands(line) + ", and at that too little passes.";
+            case PASSES_TOO_LITTLE -> stands(line) + ", and at that too little passes.";
             case REGULATOR_LETS_GO ->
                 "The pump is not short of oil: the regulator lets it go at "
                         + Quantity.PRESSURE.shortOf(units, line.line(), line.set()) + ", below the "

@@ -136,8 +136,8 @@ public final class MapPhrase {
      * @param sizes   from the least to the largest at which some set pressure holds, with their unit
      */
     public static String holds(String build, boolean known, String widest, String size, String sizes) {
-        return build + ": every limit" + knownOnly(known) + " holds with " + size + " " + sizes
-                + ", at the widest at " + widest;
+        return build + ": every limit" + knownOnly(known) + " holds with " + size + " " + sizes + ", at the widest at "
+                + widest;
     }
 
     /**
@@ -146,8 +146,7 @@ public final class MapPhrase {
      * @param tried the set pressures tried, with their unit
      * @param duty  driving condition that is worst at most points; empty where nothing is known
      */
-    public static String holdsNowhere(
-            String build, boolean known, String tried, String size, Optional<String> duty) {
+    public static String holdsNowhere(String build, boolean known, String tried, String size, Optional<String> duty) {
         return build + ": no set pressure from " + tried + " keeps every limit" + knownOnly(known) + ", whatever "
                 + size + duty.map(at -> "; worst at " + at).orElse("; nothing is known");
     }

@@ -59,7 +59,7 @@ final class PartTerms {
                     "face-slip"),
             TermPhrase.term(
                     "orifice slip",
-                    "pump slip past mesh, scores and nicks, counted as one sharp hole: hot oil slips as cold",
+                    "pump slip past mesh, scores and nicks, as through a sharp hole: hot or cold alike",
                     "leaks",
                     TermPhrase.NONE,
                     "orifice-slip",

@@ -136,12 +136,12 @@ final class StudyTerms {
                     "accuracy"),
             TermPhrase.term(
                     "eccentricity",
-                    "how far a valve lies to one side of its bore: 0 in the middle, 1 touching, which leaks most",
+                    "how far a valve lies to one side of its bore: 0 in the middle, 1 touching: leaks most",
                     "air, part",
                     TermPhrase.NONE),
             TermPhrase.term(
                     "Reynolds number",
-                    "tells how oil flows: laminar, where thick oil flows less, or turbulent, where it hardly matters",
+                    "low, oil flows laminar and thick oil less; high, turbulent, thick or thin alike",
                     "part",
                     TermPhrase.NONE,
                     "regime",

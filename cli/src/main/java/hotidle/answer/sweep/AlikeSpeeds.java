@@ -90,7 +90,8 @@ record AlikeSpeeds(List<ShownState> states) {
     /** What several states come to in a cell: the one thing that all say, or the least and the largest number. */
     String cell(Function<ShownState, String> text) {
         List<String> cells = states.stream().map(text).toList();
-        Comparator<String> byNumber = Comparator.comparingDouble(cell -> number(cell).orElse(Double.NaN));
+        Comparator<String> byNumber =
+                Comparator.comparingDouble(cell -> number(cell).orElse(Double.NaN));
         String least = cells.stream().min(byNumber).orElseThrow();
         String most = cells.stream().max(byNumber).orElseThrow();
         return least.equals(most) ? least : SweepPhrase.range(least, most);

@@ -39,7 +39,8 @@ class SetTooLowTest {
 
     @Test
     void aPumpThatLacksOilIsToldAsBeforeAndWhatHoldsHasNoReason() {
-        JudgedBuild worn = judged(ReadyCircuits.read("shuttle-five").adjustable("worn").unit());
+        JudgedBuild worn =
+                judged(ReadyCircuits.read("shuttle-five").adjustable("worn").unit());
         BuildVerdict.FirstLimit first = worn.verdict().first().orElseThrow();
         assertEquals(Margin.Kind.REGULATION, first.margin().kind());
         assertEquals(Optional.empty(), first.line());

@@ -20,9 +20,7 @@ class AfterWorkPhraseTest {
         assertEquals(
                 "After the jobs pump, rings, set to 240 psi, with the fault oil-aerated:10%.",
                 AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump", "rings"), SET, List.of("oil-aerated:10%")));
-        assertEquals(
-                "After the job pump.",
-                AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump"), AS_IT_IS, List.of()));
+        assertEquals("After the job pump.", AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump"), AS_IT_IS, List.of()));
     }
 
     @Test
@@ -50,8 +48,7 @@ class AfterWorkPhraseTest {
                 "Shown as it is, set to 240 psi, and set so after the jobs pump, rings; all with the fault a:1%.",
                 AfterWorkPhrase.beside(UnitSystem.SHOP, List.of("pump", "rings"), SET, List.of("a:1%")));
         assertEquals(
-                "With the fault a:1%.",
-                AfterWorkPhrase.beside(UnitSystem.SHOP, List.of(), AS_IT_IS, List.of("a:1%")));
+                "With the fault a:1%.", AfterWorkPhrase.beside(UnitSystem.SHOP, List.of(), AS_IT_IS, List.of("a:1%")));
     }
 
     @Test

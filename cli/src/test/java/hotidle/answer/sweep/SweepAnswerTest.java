@@ -68,10 +68,8 @@ class SweepAnswerTest {
 
     @Test
     void speedsAtWhichItFailsOtherwiseStandApart() {
-        List<String> rows = SHOP.screen()
-                .lines()
-                .filter(line -> line.matches("\\d+ .*"))
-                .toList();
+        List<String> rows =
+                SHOP.screen().lines().filter(line -> line.matches("\\d+ .*")).toList();
         assertTrue(rows.size() >= 4, rows.toString());
         assertTrue(rows.stream().noneMatch(row -> row.contains(" to ")), rows.toString());
     }

@@ -131,8 +131,7 @@ class WearAnswerTest {
     @Test
     void whatWasDoneHeadsTheScreenAndTheNextCommandTakesTheSameOptions() {
         BuildWear after = bench("worn-after", 1, List.of(), List.of(gone(50.8e-6)), Optional.empty());
-        String screen =
-                new WearAnswer(UnitSystem.SHOP, "rig", "", "after the job pump", List.of(after)).screen();
+        String screen = new WearAnswer(UnitSystem.SHOP, "rig", "", "after the job pump", List.of(after)).screen();
         assertTrue(screen.startsWith("rig, after the job pump: how far fits may wear"), screen);
         assertTrue(screen.replaceAll("\\s+", " ").contains("'hotidle margins' with the same options says"), screen);
         assertFalse(screen.contains("--build worn-after"), screen);
