@@ -57,7 +57,8 @@ record NewPressure(double pressure, String written, SetBy setBy) {
             if (pressure < least) {
                 throw new WrongInputException("hotidle: --set " + written + ": " + unit.build()
                         + " cannot be set so low\nwhy:  throttle pressure alone holds " + SetPressure.told(least)
-                        + " without a spring");
+                        + " without a spring\nmend: write --set " + (long) Math.ceil(least / SetPressure.PSI)
+                        + "psi or more");
             }
         }
     }
