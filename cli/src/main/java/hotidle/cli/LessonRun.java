@@ -70,13 +70,14 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
         ToldApart apart = ToldApart.of(all.stream().map(NamedUnit::unit).toList(), speeds, MOST_RANGES);
         warn(all, apart, err);
         checkSeen(all, apart, speeds);
+        List<UnitFault> candidates = candidates(all, apart);
         return new LessonAnswer(
                 shown,
                 file,
                 head,
                 circuit,
-                units(all, apart, speeds),
-                candidates(all, apart),
+                units(all, apart, speeds, alike(all, apart, candidates)),
+                candidates,
                 ReportDrawing.ofLesson(shown, circuit),
                 made);
     }
@@ -95,6 +96,23 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
                         laid.stream(),
                         OtherFaults.of(build, apart, laid, UnitFaults.of(build), laid.size() + MORE_OTHERS, seed)
                                 .stream())
+                .toList();
+    }
+
+    /** Of each unit, which of the faults named read as it does and are not its own. */
+    private List<List<UnitFault>> alike(List<NamedUnit> all, ToldApart apart, List<UnitFault> candidates) {
+        if (candidates.isEmpty()) {
+            return all.stream().map(one -> List.<UnitFault>of()).toList();
+        }
+        List<List<UnitFault>> alike = OtherFaults.alike(
+                circuit.adjustable(sound(all).build()), apart, candidates);
+        return IntStream.range(0, all.size())
+                .mapToObj(number -> alike.get(number).stream()
+                        .filter(fault -> all.get(number)
+                                .laid()
+                                .filter(own -> own.fault().name().equals(fault.name()))
+                                .isEmpty())
+                        .toList())
                 .toList();
     }
 
@@ -182,7 +200,8 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
         return all;
     }
 
-    private static List<LessonUnit> units(List<NamedUnit> all, ToldApart apart, List<Double> speeds) {
+    private static List<LessonUnit> units(
+            List<NamedUnit> all, ToldApart apart, List<Double> speeds, List<List<UnitFault>> alike) {
         List<LessonUnit> units = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             int number = i;
@@ -196,7 +215,8 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
                     TellingReading.of(
                             own,
                             apart.also(one.without(), speeds),
-                            LessonAnswer.rows(own.get(0).shown().size()))));
+                            LessonAnswer.rows(own.get(0).shown().size())),
+                    alike.get(number)));
         }
         return units;
     }

@@ -170,6 +170,39 @@ public final class LessonPhrase {
     /** Of a unit that reads as a sound one. */
     public static final String NOTHING_TELLS = "nothing: it reads as it would without";
 
+    /** Where the gauges of the handout tell all. */
+    public static final String ALL_TOLD =
+            "The gauges of this sheet tell each unit from every other, and from every fault listed.";
+
+    /**
+     * A unit that reads as other faults than its own can.
+     *
+     * @param measured what tells them apart, by {@link FaultMeasurePhrase}
+     */
+    public static String readsAs(String unit, List<String> faults, List<String> measured) {
+        return cannot(unit + " reads as " + String.join(" or ", faults) + " can") + told(measured);
+    }
+
+    /** Two units that read alike; what is measured is none where they differ in no size. */
+    public static String twoAlike(String one, String other, List<String> measured) {
+        return cannot(one + " and " + other + " read alike")
+                + (measured.isEmpty() ? " They differ in no size that is measured." : told(measured));
+    }
+
+    private static String cannot(String said) {
+        return said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1)
+                + ": no gauge of this sheet tells them apart, and either answer is right.";
+    }
+
+    private static String told(List<String> measured) {
+        int shown = Math.min(MOST_MEASURED, measured.size());
+        return " To make sure, measure " + String.join("; ", measured.subList(0, shown))
+                + (shown < measured.size() ? "; and " + (measured.size() - shown) + " more" : "") + ".";
+    }
+
+    /** Of many sizes the first are named (chosen). */
+    private static final int MOST_MEASURED = 4;
+
     /** A fault with its size. */
     public static String wrong(String named, String size) {
         return size.isEmpty() ? named : named + ", " + size;

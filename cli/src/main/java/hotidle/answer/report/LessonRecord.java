@@ -24,7 +24,7 @@ record LessonRecord(
         List<KeyLine> key) {
 
     /** Which unit is which build. */
-    record KeyLine(String unit, String build, Optional<String> fault) {}
+    record KeyLine(String unit, String build, Optional<String> fault, List<String> readsAs) {}
 
     static LessonRecord of(LessonAnswer answer) {
         Page page = answer.page();
@@ -34,7 +34,8 @@ record LessonRecord(
             key.add(new KeyLine(
                     LessonPhrase.unit(i),
                     one.sweep().unit().build(),
-                    Optional.of(one.fault()).filter(fault -> !fault.isEmpty())));
+                    Optional.of(one.fault()).filter(fault -> !fault.isEmpty()),
+                    one.readsAs().stream().map(UnitFault::name).toList()));
         }
         return new LessonRecord(
                 answer.circuit().name(),

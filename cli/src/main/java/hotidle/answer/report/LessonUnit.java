@@ -13,13 +13,15 @@ import java.util.Optional;
  * @param fault  laid over its build, as it was written; empty where none is
  * @param laid   the same; empty where none is
  * @param tells  where it reads other than it would without the fault, or than the circuit's first build, most first
+ * @param readsAs other faults that the handout names and that at some size read as this unit does at all of its gauges
  */
 public record LessonUnit(
-        List<SpeedSweep> sweeps, String fault, Optional<UnitFault.Sized> laid, List<TellingReading> tells) {
+        List<SpeedSweep> sweeps, String fault, Optional<UnitFault.Sized> laid, List<TellingReading> tells, List<UnitFault> readsAs) {
 
     public LessonUnit {
         sweeps = List.copyOf(sweeps);
         tells = List.copyOf(tells);
+        readsAs = List.copyOf(readsAs);
     }
 
     /** In the first range. */

@@ -13,9 +13,11 @@ import hotidle.answer.page.Figure;
 import hotidle.answer.page.Page;
 import hotidle.answer.page.PageTable;
 import hotidle.answer.page.Section;
+import hotidle.answer.phrase.FaultMeasurePhrase;
 import hotidle.answer.phrase.LessonPhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.WrittenFault;
+import hotidle.fault.FaultKind;
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.study.SpeedSweep;
@@ -40,7 +42,11 @@ class LessonAnswerTest {
 
     private static LessonUnit unit(Transmission unit, String fault, Optional<UnitFault.Sized> laid) {
         return new LessonUnit(
-                swept(unit), fault, laid, TellingReading.of(swept(unit), swept(RIG.unit()), List.of(0, 1, 2)));
+                swept(unit),
+                fault,
+                laid,
+                TellingReading.of(swept(unit), swept(RIG.unit()), List.of(0, 1, 2)),
+                List.of());
     }
 
     private static LessonUnit faulty(String fault) {
@@ -100,6 +106,29 @@ class LessonAnswerTest {
         assertTrue(key.matches("(?s).*middle at \\d+ rpm in bench: \\d+ psi, without it \\d+ psi.*"), key);
         assertTrue(wrong.length >= 7, key);
         assertTrue(key.lines().toList().get(2).contains(LessonPhrase.NOTHING_TELLS), key);
+    }
+
+    @Test
+    void theKeySaysWhatNoGaugeTellsApartAndWhatWould() {
+        UnitFault other = UnitFaults.of(RIG.adjustable(RIG.unit().build())).stream()
+                .filter(fault -> fault.name().equals("orifice-wrong@second"))
+                .findFirst()
+                .orElseThrow();
+        LessonUnit one = new LessonUnit(
+                WRONG_HOLE.sweeps(), WRONG_HOLE.fault(), WRONG_HOLE.laid(), WRONG_HOLE.tells(), List.of(other));
+        String key = text(answer(UnitSystem.SHOP, List.of(other), one, SOUND, SOUND).page().sections().get(4));
+        assertTrue(
+                key.contains("Unit A reads as second (wrong or partly blocked orifice) can: no gauge of this sheet tells them"
+                        + " apart, and either answer is right. To make sure, measure hole of third (a pin gauge or a drill's"
+                        + " shank); hole of second (a pin gauge or a drill's shank)."),
+                key);
+        assertTrue(key.contains("Unit B and unit C read alike: no gauge of this sheet tells them apart"), key);
+        assertFalse(key.contains("Unit A and unit B read alike"), key);
+        String told = text(answer(UnitSystem.SHOP, WRONG_HOLE, SOUND).page().sections().get(4));
+        assertTrue(told.contains(LessonPhrase.ALL_TOLD), told);
+        for (FaultKind kind : FaultKind.values()) {
+            assertFalse(FaultMeasurePhrase.of(kind, "x").isEmpty());
+        }
     }
 
     @Test

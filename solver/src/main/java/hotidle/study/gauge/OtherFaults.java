@@ -10,7 +10,9 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Tap;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -52,10 +54,35 @@ public final class OtherFaults {
         speeds = List.of(all.get(0), all.get((all.size() - 1) / 2), all.get(all.size() - 1));
         fresh = read(shown.also(sound.unit(), speeds)).orElse(new double[0]);
         units = IntStream.range(0, shown.sweeps().get(0).size())
-                .mapToObj(
-                        unit -> read(shown.also(shown.sweeps().get(0).get(unit).unit(), speeds)))
+                .mapToObj(unit -> unit(shown, unit))
                 .flatMap(Optional::stream)
                 .filter(read -> apart(read, fresh))
+                .toList();
+    }
+
+    private Optional<double[]> unit(ToldApart shown, int number) {
+        return read(shown.also(shown.sweeps().get(0).get(number).unit(), speeds));
+    }
+
+    /**
+     * Which faults a handout's gauges cannot tell: those that at some size read as one of its units does.
+     *
+     * @param sound  build over which the faults are laid
+     * @param shown  the units of the handout
+     * @param named  faults that are looked at
+     * @return of each unit, in order; none of one that reads as the sound build or has no state
+     */
+    public static List<List<UnitFault>> alike(Adjustable sound, ToldApart shown, List<UnitFault> named) {
+        OtherFaults others = new OtherFaults(sound, shown);
+        Map<UnitFault, List<double[]>> paths = new LinkedHashMap<>();
+        named.forEach(fault -> paths.put(fault, others.path(fault)));
+        return IntStream.range(0, shown.sweeps().get(0).size())
+                .mapToObj(number -> others.unit(shown, number)
+                        .filter(read -> apart(read, others.fresh))
+                        .map(read -> named.stream()
+                                .filter(fault -> passes(paths.get(fault), read))
+                                .toList())
+                        .orElse(List.of()))
                 .toList();
     }
 
@@ -90,6 +117,13 @@ public final class OtherFaults {
 
     /** Whether it shows, and reads as none of the units. */
     private boolean fits(UnitFault fault) {
+        List<double[]> path = path(fault);
+        return path.stream().anyMatch(read -> apart(read, fresh))
+                && units.stream().noneMatch(unit -> passes(path, unit));
+    }
+
+    /** What all gauges read at rising sizes of a fault, from none on where its size says how much is wrong. */
+    private List<double[]> path(UnitFault fault) {
         List<double[]> path = new ArrayList<>();
         if (fault.kind().graded()) {
             path.add(fresh);
@@ -101,8 +135,7 @@ public final class OtherFaults {
                             .toList()))
                     .ifPresent(path::add);
         }
-        return path.stream().anyMatch(read -> apart(read, fresh))
-                && units.stream().noneMatch(unit -> passes(path, unit));
+        return path;
     }
 
     /** Whether readings that change along straight lines come to lie on others. */

@@ -47,6 +47,17 @@ class OtherFaultsTest {
         assertEquals(List.of(), OtherFaults.of(BUILD, SHOWN, List.of(WEAK), same, 4, 1));
     }
 
+    /** The same spring by another name reads as the unit with it; a fault chosen to be another does not, nor does any as the sound unit. */
+    @Test
+    void aFaultThatCanReadAsAUnitIsToldToBeAlike() {
+        UnitFault same =
+                new UnitFault(WEAK.kind(), "another spring", WEAK.wears(), WEAK.least(), WEAK.most(), WEAK.change());
+        UnitFault other = others(1, 1).get(0);
+        assertEquals(
+                List.of(List.of(), List.of(WEAK, same)),
+                OtherFaults.alike(BUILD, SHOWN, List.of(WEAK, same, other)));
+    }
+
     @Test
     void aFaultThatNoGaugeShowsIsNotAmongThem() {
         List<UnitFault> nothing =

@@ -1,0 +1,88 @@
+package hotidle.answer.report;
+
+import hotidle.answer.phrase.FaultMeasurePhrase;
+import hotidle.answer.phrase.LessonPhrase;
+import hotidle.answer.phrase.UnitFaultPhrase;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.fault.UnitFault;
+import hotidle.study.TellingReading;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * What the gauges of a handout cannot tell apart, and what would.
+ *
+ * @param cases its units, in the order of the letters
+ */
+record LessonAlike(DescribedCircuit circuit, List<LessonUnit> cases) {
+
+    /** In sentences: a unit and a fault that it has not, and two units that read alike. */
+    List<String> said() {
+        List<String> said = new ArrayList<>();
+        for (int i = 0; i < cases.size(); i++) {
+            LessonUnit one = cases.get(i);
+            if (!one.readsAs().isEmpty()) {
+                Set<String> measured = new LinkedHashSet<>();
+                one.laid().ifPresent(own -> measured.add(measured(own.fault())));
+                one.readsAs().forEach(fault -> measured.add(measured(fault)));
+                said.add(LessonPhrase.readsAs(
+                        LessonPhrase.unit(i),
+                        one.readsAs().stream()
+                                .map(fault -> UnitFaultPhrase.brief(fault.kind(), fault.part()))
+                                .toList(),
+                        List.copyOf(measured)));
+            }
+        }
+        for (int i = 0; i < cases.size(); i++) {
+            for (int k = i + 1; k < cases.size(); k++) {
+                if (alike(cases.get(i), cases.get(k))) {
+                    said.add(LessonPhrase.twoAlike(
+                            LessonPhrase.unit(i), LessonPhrase.unit(k), measured(cases.get(i), cases.get(k))));
+                }
+            }
+        }
+        return said.isEmpty()
+                ? List.of(LessonPhrase.ALL_TOLD)
+                : said;
+    }
+
+    private static boolean alike(LessonUnit one, LessonUnit other) {
+        return TellingReading.of(
+                        one.sweeps(),
+                        other.sweeps(),
+                        IntStream.range(0, one.sweep().shown().size()).boxed().toList())
+                .isEmpty();
+    }
+
+    private static String measured(UnitFault fault) {
+        return FaultMeasurePhrase.of(fault.kind(), fault.part());
+    }
+
+    /** Where they have a fault, what shows it; of two builds the sizes in which they differ. */
+    private List<String> measured(LessonUnit one, LessonUnit other) {
+        List<String> faults = List.of(one, other).stream()
+                .flatMap(unit -> unit.laid().stream())
+                .map(laid -> measured(laid.fault()))
+                .toList();
+        return faults.isEmpty() ? different(one.sweep().unit(), other.sweep().unit()) : faults;
+    }
+
+    private List<String> different(Transmission one, Transmission other) {
+        Map<String, Double> sizes = circuit.adjustable(one.build()).dimensions().stream()
+                .collect(Collectors.toMap(WearSize::name, WearSize::value));
+        return circuit.adjustable(other.build()).dimensions().stream()
+                .filter(size -> Optional.ofNullable(sizes.get(size.name()))
+                        .filter(value -> value == size.value())
+                        .isEmpty())
+                .map(WearSize::name)
+                .toList();
+    }
+}
