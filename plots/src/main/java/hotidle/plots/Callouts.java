@@ -1,8 +1,10 @@
 package hotidle.plots;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -22,6 +24,10 @@ final class Callouts extends AbstractXYAnnotation {
     private static final double PAD = 3;
     private static final double NEAR = 16;
     private static final double TICK = 12;
+    private static final double DOT = 4;
+
+    /** Heavier than the grid, so that it is seen whose text it is (chosen). */
+    private static final BasicStroke LEADER = new BasicStroke(1.2f);
 
     private final transient List<Callout> callouts;
     private final transient List<Double> uprights;
@@ -55,6 +61,34 @@ final class Callouts extends AbstractXYAnnotation {
         this.uprights = List.copyOf(uprights);
     }
 
+    /** Texts with the places that they find in an area. */
+    private record Placed(List<Placement.Wish> wishes, List<Rectangle2D> places) {
+        boolean readable(int text) {
+            return !Placement.covers(places, text);
+        }
+    }
+
+    /** What finds no room in an area, for the legend to tell. */
+    List<Legend.KeySample> withoutRoom(Graphics2D g, XYPlot plot, Rectangle2D area) {
+        Placed placed = placed(g, plot, area, plot.getDomainAxis(), plot.getRangeAxis());
+        return IntStream.range(0, callouts.size())
+                .filter(i -> !placed.readable(i))
+                .mapToObj(i -> sample(callouts.get(i)))
+                .toList();
+    }
+
+    private static Legend.KeySample sample(Callout callout) {
+        return new Legend.KeySample(callout.text(), (g, box) -> {
+            g.setPaint(callout.ink());
+            if (callout.level()) {
+                g.setStroke(Style.THIN_DASHED);
+                g.draw(new Line2D.Double(box.getMinX(), box.getCenterY(), box.getMaxX(), box.getCenterY()));
+            } else {
+                g.fill(new Ellipse2D.Double(box.getCenterX() - DOT, box.getCenterY() - DOT, 2 * DOT, 2 * DOT));
+            }
+        });
+    }
+
     /** The texts by themselves. */
     List<String> texts() {
         return callouts.stream().map(Callout::text).toList();
@@ -69,6 +103,17 @@ final class Callouts extends AbstractXYAnnotation {
             ValueAxis value,
             int index,
             PlotRenderingInfo info) {
+        Placed placed = placed(g, plot, area, speed, value);
+        List<Integer> readable = IntStream.range(0, callouts.size())
+                .filter(placed::readable)
+                .boxed()
+                .toList();
+        readable.forEach(i -> lead(
+                g, callouts.get(i), placed.wishes().get(i), placed.places().get(i)));
+        readable.forEach(i -> write(g, callouts.get(i), placed.places().get(i)));
+    }
+
+    private Placed placed(Graphics2D g, XYPlot plot, Rectangle2D area, ValueAxis speed, ValueAxis value) {
         FontMetrics font = g.getFontMetrics(Style.LABEL);
         List<Placement.Wish> wishes = callouts.stream()
                 .map(callout -> new Placement.Wish(
@@ -88,13 +133,7 @@ final class Callouts extends AbstractXYAnnotation {
             double x = speed.valueToJava2D(upright, area, RectangleEdge.BOTTOM);
             curves.add(List.of(new Line2D.Double(x, area.getMinY(), x, area.getMaxY())));
         });
-        List<Rectangle2D> places = Placement.places(wishes, area, curves, limits);
-        List<Integer> readable = IntStream.range(0, places.size())
-                .filter(i -> !Placement.covers(places, i))
-                .boxed()
-                .toList();
-        readable.forEach(i -> lead(g, callouts.get(i), wishes.get(i), places.get(i)));
-        readable.forEach(i -> write(g, callouts.get(i), places.get(i)));
+        return new Placed(wishes, Placement.places(wishes, area, curves, limits));
     }
 
     /** The pieces of all curves, the ticks on them, the crosses below and the readings of gauges. */
@@ -135,7 +174,7 @@ final class Callouts extends AbstractXYAnnotation {
         Line2D leader = Placement.leader(wish, place);
         if (!wish.level() && Placement.length(leader) > NEAR) {
             g.setPaint(callout.ink());
-            g.setStroke(Style.HAIRLINE);
+            g.setStroke(LEADER);
             g.draw(leader);
         }
     }

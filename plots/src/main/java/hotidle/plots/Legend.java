@@ -37,6 +37,21 @@ record Legend(List<KeySample> entries) {
      */
     private record WrappedSample(KeySample entry, List<String> lines, double width) {}
 
+    /** Whether it tells all of these, by their texts. */
+    boolean tells(List<KeySample> others) {
+        return entries.stream()
+                .map(KeySample::text)
+                .toList()
+                .containsAll(others.stream().map(KeySample::text).toList());
+    }
+
+    /** The same with those of others that it does not tell yet. */
+    Legend with(List<KeySample> others) {
+        List<KeySample> all = new ArrayList<>(entries);
+        others.stream().filter(other -> !tells(List.of(other))).forEach(all::add);
+        return new Legend(all);
+    }
+
     /** Height that it takes in this width [px]. */
     double height(Graphics2D g, double width) {
         return entries.isEmpty()

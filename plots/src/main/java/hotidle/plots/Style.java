@@ -5,10 +5,14 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
@@ -88,8 +92,45 @@ final class Style {
 
     /** Draws a chart with its legend below it. */
     static void paint(Graphics2D g, Rectangle2D area, JFreeChart chart, Legend legend) {
-        chart.draw(g, upper(area, legend.height(g, legendWidth(area))));
-        paint(g, area, legend);
+        Legend whole = complete(g, area, chart, legend);
+        chart.draw(g, upper(area, whole.height(g, legendWidth(area))));
+        paint(g, area, whole);
+    }
+
+    /** A legend with the texts too that find no room in the chart above it: each that is added leaves less room there. */
+    static Legend complete(Graphics2D g, Rectangle2D area, JFreeChart chart, Legend legend) {
+        Legend whole = legend;
+        List<Legend.KeySample> without = withoutRoom(chart, upper(area, whole.height(g, legendWidth(area))));
+        while (!whole.tells(without)) {
+            whole = whole.with(without);
+            without = withoutRoom(chart, upper(area, whole.height(g, legendWidth(area))));
+        }
+        return whole;
+    }
+
+    /** Found by drawing the chart where nobody sees it: only then is it known how much of the area its axes take. */
+    private static List<Legend.KeySample> withoutRoom(JFreeChart chart, Rectangle2D area) {
+        XYPlot plot = chart.getXYPlot();
+        List<Callouts> texts = new ArrayList<>();
+        for (Object one : plot.getAnnotations()) {
+            if (one instanceof Callouts callouts && callouts.texts().size() > 1) {
+                texts.add(callouts);
+            }
+        }
+        if (texts.isEmpty()) {
+            return List.of();
+        }
+        Graphics2D unseen = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        ChartRenderingInfo info = new ChartRenderingInfo();
+        chart.draw(unseen, area, info);
+        Rectangle2D within = info.getPlotInfo().getDataArea();
+        List<Legend.KeySample> without = within.isEmpty()
+                ? List.of()
+                : texts.stream()
+                        .flatMap(one -> one.withoutRoom(unseen, plot, within).stream())
+                        .toList();
+        unseen.dispose();
+        return without;
     }
 
     /** Draws a legend at the lower edge. */

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -90,6 +94,31 @@ class SpeedChartTest {
         assertTrue(texts.contains("worn: holds from 1430 rpm"), texts.toString());
         assertTrue(texts.contains("new: holds from 400 rpm or below"), texts.toString());
         assertTrue(plot.getAnnotations().stream().anyMatch(Callouts.class::isInstance));
+    }
+
+    /** Where names have no room beside their marks the legend tells them: nothing is left out in silence. */
+    @Test
+    void aNameThatFindsNoRoomIsToldInTheLegend() {
+        List<PressureCurve> many = IntStream.range(0, 6)
+                .mapToObj(i -> Samples.held("a build with a long name " + i, 150, 1000 + 10 * i, 2900))
+                .toList();
+        SpeedChart crowded = new SpeedChart("t", "", "psi", many);
+        SpeedDrawing drawn = new SpeedDrawing(crowded, crowded.scale());
+        Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
+        Rectangle2D small = new Rectangle2D.Double(0, 0, 500, 330);
+        Legend whole = Style.complete(g, small, drawn.drawn(500), drawn.legend());
+        List<String> told = whole.entries().stream().map(Legend.KeySample::text).toList();
+        long added = drawn.callouts().texts().stream().filter(told::contains).count();
+        assertTrue(added > 0, told.toString());
+        assertEquals(drawn.legend().entries().size() + added, told.size());
+        Rectangle2D wide = new Rectangle2D.Double(0, 0, 1600, 900);
+        assertEquals(
+                drawn.legend().entries().size(),
+                Style.complete(g, wide, drawn.drawn(1600), drawn.legend()).entries().size(),
+                "with room for all nothing is added");
+        String svg = new String(new Picture(List.of(crowded)).bytes("x.svg"), StandardCharsets.UTF_8);
+        drawn.callouts().texts().forEach(text -> assertTrue(svg.contains(text), text));
+        g.dispose();
     }
 
     @Test

@@ -148,6 +148,13 @@ const askVerdict = asker('verdict', {
   refused,
 });
 
+/** Nobody waits any more for what follows a state. */
+function dropWhatFollows() {
+  clearTimeout(resting);
+  resting = 0;
+  [askVerdict, askWindow, askCosts, askJobs].forEach((one) => one.drop());
+}
+
 /** Build and jobs that the page knows of. */
 let learnt = '';
 
@@ -166,9 +173,7 @@ async function changed(how) {
     panels.work.wait();
     between = since - turned;
     turned = since;
-    clearTimeout(resting);
-    resting = 0;
-    [askVerdict, askWindow, askCosts, askJobs].forEach((one) => one.drop());
+    dropWhatFollows();
   }
   const wanted = JSON.stringify([story.now.state.build, story.now.state.jobs]);
   if (wanted !== learnt) {
@@ -191,6 +196,7 @@ async function changed(how) {
     rest(0); // the slider was let go: nothing more is to come
   }
   if (!same) {
+    dropWhatFollows(); // a state before may have been answered while the unit was asked for
     askState({ ...question(), drawn: panels.drawing.wanted() }, since);
   }
   panels.gauges.show(unit, same, since);
