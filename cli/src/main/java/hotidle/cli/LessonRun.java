@@ -104,8 +104,8 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
         if (candidates.isEmpty()) {
             return all.stream().map(one -> List.<UnitFault>of()).toList();
         }
-        List<List<UnitFault>> alike = OtherFaults.alike(
-                circuit.adjustable(sound(all).build()), apart, candidates);
+        List<List<UnitFault>> alike =
+                OtherFaults.alike(circuit.adjustable(sound(all).build()), apart, candidates);
         return IntStream.range(0, all.size())
                 .mapToObj(number -> alike.get(number).stream()
                         .filter(fault -> all.get(number)

@@ -69,17 +69,22 @@ class ReportInBrowserTest {
         return Files.readString(out, StandardCharsets.UTF_8);
     }
 
-    /** How wide a page is in a window of a width [px], by a page around it that asks. */
+    /** How wide a page is in a window of a width [px]. */
     private static int width(Path page, int window) throws IOException, InterruptedException {
+        return Integer.parseInt(asked(page, window, "of.documentElement.scrollWidth"));
+    }
+
+    /** What a page says of itself in a window of a width [px], by a page around it that asks; {@code of} is its document. */
+    private static String asked(Path page, int window, String question) throws IOException, InterruptedException {
         String inner = Files.readString(page).replace("&", "&amp;").replace("\"", "&quot;");
         Path around = Files.writeString(
                 folder.resolve("around.html"),
                 "<!DOCTYPE html><meta charset=\"UTF-8\"><iframe width=\"" + window
                         + "\" height=\"800\" style=\"border:0\" srcdoc=\"" + inner
-                        + "\" onload=\"document.title='wide '"
-                        + " + this.contentDocument.documentElement.scrollWidth\"></iframe>");
+                        + "\" onload=\"const of = this.contentDocument; document.title = 'said ' + (" + question
+                        + ")\"></iframe>");
         String dom = run("--dump-dom", around.toUri().toString());
-        return Integer.parseInt(dom.replaceAll("(?s).*?<title>wide (\\d+)</title>.*", "$1"));
+        return dom.replaceAll("(?s).*?<title>said (.*?)</title>.*", "$1");
     }
 
     /** Sheets of a paper [as CSS calls it] that a page takes in print. */
@@ -125,6 +130,24 @@ class ReportInBrowserTest {
         for (int window : List.of(360, 800, 1280)) {
             assertTrue(width(shop, window) <= window, "at " + window + " px it is " + width(shop, window) + " wide");
         }
+    }
+
+    /** On a telephone a picture is whole, its title too; whoever taps it reads it larger. The reason of a limit has the page's width. */
+    @Test
+    void aTelephoneShowsPicturesWholeAndReasonsInFull() throws Exception {
+        String pictures =
+                "const all = [...of.querySelectorAll('.picture')], one = all[0], wide = () => one.querySelector('svg')"
+                        + ".getBoundingClientRect().width;"
+                        + " const whole = all.every((picture) => picture.scrollWidth <= picture.clientWidth); const before = wide();"
+                        + " one.focus(); return whole + ' ' + (before <= 360) + ' ' + (wide() > 500)";
+        assertEquals("true true true", asked(shop, 360, "(() => {" + pictures + "})()"));
+        assertEquals(
+                "true",
+                asked(
+                        shop,
+                        360,
+                        "[...of.querySelectorAll('#limits tbody td:last-child')].every((why) => why.clientWidth > 300)"));
+        assertEquals("false", asked(shop, 1000, "getComputedStyle(of.querySelector('#limits tr')).display === 'grid'"));
     }
 
     @Test

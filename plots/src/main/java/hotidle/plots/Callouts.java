@@ -108,8 +108,8 @@ final class Callouts extends AbstractXYAnnotation {
                 .filter(placed::readable)
                 .boxed()
                 .toList();
-        readable.forEach(i -> lead(
-                g, callouts.get(i), placed.wishes().get(i), placed.places().get(i)));
+        readable.forEach(i ->
+                lead(g, callouts.get(i), placed.wishes().get(i), placed.places().get(i)));
         readable.forEach(i -> write(g, callouts.get(i), placed.places().get(i)));
     }
 

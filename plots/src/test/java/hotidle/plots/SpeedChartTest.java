@@ -114,7 +114,9 @@ class SpeedChartTest {
         Rectangle2D wide = new Rectangle2D.Double(0, 0, 1600, 900);
         assertEquals(
                 drawn.legend().entries().size(),
-                Style.complete(g, wide, drawn.drawn(1600), drawn.legend()).entries().size(),
+                Style.complete(g, wide, drawn.drawn(1600), drawn.legend())
+                        .entries()
+                        .size(),
                 "with room for all nothing is added");
         String svg = new String(new Picture(List.of(crowded)).bytes("x.svg"), StandardCharsets.UTF_8);
         drawn.callouts().texts().forEach(text -> assertTrue(svg.contains(text), text));

@@ -174,6 +174,9 @@ public final class LessonPhrase {
     public static final String ALL_TOLD =
             "The gauges of this sheet tell each unit from every other, and from every fault listed.";
 
+    /** The same where it names none. */
+    public static final String UNITS_TOLD = "The gauges of this sheet tell each unit from every other.";
+
     /**
      * A unit that reads as other faults than its own can.
      *

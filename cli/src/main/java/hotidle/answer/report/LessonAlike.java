@@ -21,10 +21,11 @@ import java.util.stream.IntStream;
  * What the gauges of a handout cannot tell apart, and what would.
  *
  * @param cases its units, in the order of the letters
+ * @param named whether it names faults to choose from
  */
-record LessonAlike(DescribedCircuit circuit, List<LessonUnit> cases) {
+record LessonAlike(DescribedCircuit circuit, List<LessonUnit> cases, boolean named) {
 
-    /** In sentences: a unit and a fault that it has not, and two units that read alike. */
+    /** In sentences: a unit and a fault that it has not, and two units that read alike; none of one unit that stands alone. */
     List<String> said() {
         List<String> said = new ArrayList<>();
         for (int i = 0; i < cases.size(); i++) {
@@ -49,9 +50,10 @@ record LessonAlike(DescribedCircuit circuit, List<LessonUnit> cases) {
                 }
             }
         }
-        return said.isEmpty()
-                ? List.of(LessonPhrase.ALL_TOLD)
-                : said;
+        if (said.isEmpty() && (named || cases.size() > 1)) {
+            said.add(named ? LessonPhrase.ALL_TOLD : LessonPhrase.UNITS_TOLD);
+        }
+        return said;
     }
 
     private static boolean alike(LessonUnit one, LessonUnit other) {

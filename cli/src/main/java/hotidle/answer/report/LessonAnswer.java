@@ -220,7 +220,7 @@ public record LessonAnswer(
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.said(LessonPhrase.KEY_NOTE));
         blocks.add(Block.table(LessonPhrase.KEY_TABLE, table()));
-        blocks.add(Block.said(new LessonAlike(circuit, cases).said()));
+        blocks.add(Block.said(new LessonAlike(circuit, cases, !candidates.isEmpty()).said()));
         blocks.addAll(new MadeSection(made).blocks());
         return blocks;
     }

@@ -16,7 +16,11 @@ import java.util.Optional;
  * @param readsAs other faults that the handout names and that at some size read as this unit does at all of its gauges
  */
 public record LessonUnit(
-        List<SpeedSweep> sweeps, String fault, Optional<UnitFault.Sized> laid, List<TellingReading> tells, List<UnitFault> readsAs) {
+        List<SpeedSweep> sweeps,
+        String fault,
+        Optional<UnitFault.Sized> laid,
+        List<TellingReading> tells,
+        List<UnitFault> readsAs) {
 
     public LessonUnit {
         sweeps = List.copyOf(sweeps);

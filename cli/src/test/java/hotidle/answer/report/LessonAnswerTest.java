@@ -116,16 +116,28 @@ class LessonAnswerTest {
                 .orElseThrow();
         LessonUnit one = new LessonUnit(
                 WRONG_HOLE.sweeps(), WRONG_HOLE.fault(), WRONG_HOLE.laid(), WRONG_HOLE.tells(), List.of(other));
-        String key = text(answer(UnitSystem.SHOP, List.of(other), one, SOUND, SOUND).page().sections().get(4));
+        String key = text(answer(UnitSystem.SHOP, List.of(other), one, SOUND, SOUND)
+                .page()
+                .sections()
+                .get(4));
         assertTrue(
-                key.contains("Unit A reads as second (wrong or partly blocked orifice) can: no gauge of this sheet tells them"
-                        + " apart, and either answer is right. To make sure, measure hole of third (a pin gauge or a drill's"
-                        + " shank); hole of second (a pin gauge or a drill's shank)."),
+                key.contains(
+                        "Unit A reads as second (wrong or partly blocked orifice) can: no gauge of this sheet tells them"
+                                + " apart, and either answer is right. To make sure, measure hole of third (a pin gauge or a drill's"
+                                + " shank); hole of second (a pin gauge or a drill's shank)."),
                 key);
         assertTrue(key.contains("Unit B and unit C read alike: no gauge of this sheet tells them apart"), key);
         assertFalse(key.contains("Unit A and unit B read alike"), key);
-        String told = text(answer(UnitSystem.SHOP, WRONG_HOLE, SOUND).page().sections().get(4));
-        assertTrue(told.contains(LessonPhrase.ALL_TOLD), told);
+        String told = text(
+                answer(UnitSystem.SHOP, WRONG_HOLE, SOUND).page().sections().get(4));
+        assertTrue(told.contains(LessonPhrase.UNITS_TOLD), told);
+        String named = text(answer(UnitSystem.SHOP, List.of(other), WRONG_HOLE, SOUND)
+                .page()
+                .sections()
+                .get(4));
+        assertTrue(named.contains(LessonPhrase.ALL_TOLD), named);
+        String alone = text(answer(UnitSystem.SHOP, WORN).page().sections().get(4));
+        assertFalse(alone.contains("The gauges of this sheet"), alone);
         for (FaultKind kind : FaultKind.values()) {
             assertFalse(FaultMeasurePhrase.of(kind, "x").isEmpty());
         }

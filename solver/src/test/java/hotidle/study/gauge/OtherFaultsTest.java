@@ -54,8 +54,7 @@ class OtherFaultsTest {
                 new UnitFault(WEAK.kind(), "another spring", WEAK.wears(), WEAK.least(), WEAK.most(), WEAK.change());
         UnitFault other = others(1, 1).get(0);
         assertEquals(
-                List.of(List.of(), List.of(WEAK, same)),
-                OtherFaults.alike(BUILD, SHOWN, List.of(WEAK, same, other)));
+                List.of(List.of(), List.of(WEAK, same)), OtherFaults.alike(BUILD, SHOWN, List.of(WEAK, same, other)));
     }
 
     @Test
