@@ -74,22 +74,37 @@ final class GaugeModel {
         for (int i = 0; i < rows.size(); i++) {
             points.computeIfAbsent(rows.get(i).at(), at -> new ArrayList<>()).add(i);
         }
-        SteadySolver solver = new SteadySolver(sound.network());
+        List<TestPoint> asked = List.copyOf(points.keySet());
+        List<SoundPoint> solved = OneByOne.of(asked, this::solved);
+        for (int i = 0; i < asked.size(); i++) {
+            TestPoint point = asked.get(i);
+            solved.get(i).spread().ifPresent(spread -> spreads.put(point, spread));
+            solved.get(i)
+                    .state()
+                    .ifPresentOrElse(
+                            state -> {
+                                base.put(point, state);
+                                starts.put(point, state.start());
+                            },
+                            () -> unsolved.add(point));
+        }
+    }
+
+    /** The sound unit at a test point, which knows of no other point. */
+    private record SoundPoint(Optional<SolvedFaults.SoundState> state, Optional<DeliverySpread> spread) {}
+
+    private SoundPoint solved(TestPoint point) {
         Series series = series();
-        points.keySet()
-                .forEach(point -> kept.map(known -> known.sound(point))
-                        .orElseGet(() -> SolvedFaults.SoundState.of(solver, series, point.conditions(sound)))
-                        .ifPresentOrElse(state -> base.put(point, state), () -> unsolved.add(point)));
-        base.forEach((point, state) -> {
-            starts.put(point, state.start());
+        Optional<SolvedFaults.SoundState> state = kept.map(known -> known.sound(point))
+                .orElseGet(() ->
+                        SolvedFaults.SoundState.of(new SteadySolver(sound.network()), series, point.conditions(sound)));
+        return new SoundPoint(state, state.flatMap(one -> {
             Supplier<Optional<DeliverySpread>> solve = () -> {
-                series.restart(state.start());
+                series.restart(one.start());
                 return DeliverySpread.of(series, sound, shifts, point);
             };
-            kept.map(known -> known.spread(point, solve))
-                    .orElseGet(solve)
-                    .ifPresent(spread -> spreads.put(point, spread));
-        });
+            return kept.map(known -> known.spread(point, solve)).orElseGet(solve);
+        }));
     }
 
     /** Test points at which the sound unit has no steady state that was found; nothing can be expected while there is one. */
