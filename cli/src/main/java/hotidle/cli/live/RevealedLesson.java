@@ -166,7 +166,8 @@ record RevealedLesson(
     }
 
     private String gentlest() {
-        return LessonFaults.gentlest(open.lesson().shown(open.fault()))
+        return open.lesson()
+                .gentlest(open.fault())
                 .map(one -> new HiddenFaultPhrase(units).gentlest(place(one.row()), one.value(), one.sound()))
                 .orElse("");
     }

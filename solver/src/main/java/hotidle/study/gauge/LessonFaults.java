@@ -191,14 +191,22 @@ public final class LessonFaults {
     }
 
     /**
-     * The gentlest of some readings at which a fault shows at all: that with the slowest engine, and of those the lowest pressure. Where it
-     * shows most may be a hard test.
+     * The gentlest reading at which a fault shows at all: that with the slowest engine, of those one in a range that drives nothing, and of
+     * those the lowest pressure. Where it shows most may be a hard test.
      */
-    public static Optional<Shown> gentlest(List<Shown> shown) {
-        return shown.stream()
+    public Optional<Shown> gentlest(UnitFault.Sized fault) {
+        return shown(fault).stream()
                 .filter(one -> Math.abs(one.off()) >= Difficulty.HARD.least)
                 .min(Comparator.comparingDouble((Shown one) -> one.row().at().speed())
+                        .thenComparing(this::inGear)
                         .thenComparingDouble(one -> Math.max(one.value(), one.sound())));
+    }
+
+    private boolean inGear(Shown one) {
+        return build.unit()
+                .range(one.row().at().range())
+                .filter(range -> !range.applied().isEmpty())
+                .isPresent();
     }
 
     /** Whether a fault shows at any gauge looked at, and has a state everywhere there. */
