@@ -61,12 +61,14 @@ class NewPhraseTest {
         assertTrue(
                 NewPhrase.made("a.yaml", 120, "vane-six", "1 clutch (a)", 2).contains("2 numbers in it are assumed"));
         assertEquals(
-                "Next, in this order:\n"
-                        + "  fill it in      hotidle sheet a.yaml --out a.csv\n"
-                        + "  read right?     hotidle check a.yaml --sheet a.csv\n"
-                        + "  beside all new  hotidle compare a.yaml --sheet a.csv\n"
-                        + "  what fails      hotidle margins a.yaml --sheet a.csv\n"
-                        + "  what to repair  hotidle leaks a.yaml --sheet a.csv --by job\n",
+                """
+                Next, in this order:
+                  fill it in      hotidle sheet a.yaml --out a.csv
+                  read right?     hotidle check a.yaml --sheet a.csv
+                  beside all new  hotidle compare a.yaml --sheet a.csv
+                  what fails      hotidle margins a.yaml --sheet a.csv
+                  what to repair  hotidle leaks a.yaml --sheet a.csv --by job
+                """,
                 NewPhrase.next("a.yaml", "a.csv"));
         assertEquals("Your answers are in a.csv.\n", NewPhrase.kept("a.csv"));
         assertEquals(
