@@ -13,6 +13,7 @@ import hotidle.study.BuildVerdict;
 import hotidle.study.DraggingClutch;
 import hotidle.study.GripLoad;
 import hotidle.study.Judgement;
+import hotidle.study.LineShort;
 import hotidle.study.PumpShortage;
 
 /** Which sentence is said of what was judged. */
@@ -47,8 +48,18 @@ record MarginSentences(Quantity.UnitSystem units) {
                         first.margin(), first.duty(), why.line(), why.set(), why.regulated(), why.follows()))
                 .orElseGet(() -> phrase.limit(first.margin(), first.duty())
                         + first.line()
-                                .map(why -> " " + new LineShortPhrase(units).of(why, first.margin()))
+                                .map(why -> " " + line(why, first.margin().part()))
                                 .orElse(""));
+    }
+
+    private String line(LineShort cause, String part) {
+        LineShortPhrase phrase = new LineShortPhrase(units);
+        return switch (cause.why()) {
+            case COMMANDED_TOO_LITTLE -> phrase.tooLittle(cause.line(), cause.set());
+            case LOST_ON_THE_WAY -> phrase.lostOnTheWay(cause.line(), part);
+            case PASSES_TOO_LITTLE -> phrase.passesTooLittle(cause.line(), cause.set());
+            case REGULATOR_LETS_GO -> phrase.letsGo(cause.line(), cause.set());
+        };
     }
 
     String drags(DraggingClutch clutch) {

@@ -1,29 +1,34 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
-import hotidle.assess.Margin;
-import hotidle.study.LineShort;
 
-/** Why a limit fails although the pump has oil for all: what is commanded, what is lost on the way, or the regulator. */
+/** Why a limit fails although the pump has oil for all, each with line pressure and set pressure there [Pa]. */
 public record LineShortPhrase(Quantity.UnitSystem units) {
 
-    /** In one sentence, behind what is there and what is needed. */
-    public String of(LineShort line, Margin margin) {
-        return switch (line.why()) {
-            case COMMANDED_TOO_LITTLE -> stands(line) + ", too little for this torque.";
-            case LOST_ON_THE_WAY ->
-                "Neither pump nor line is short, " + Quantity.PRESSURE.with(units, line.line())
-                        + ": pressure is lost on the way to " + margin.part() + ", past a ring, a seal or a valve.";
-            case PASSES_TOO_LITTLE -> stands(line) + ", and at that too little passes.";
-            case REGULATOR_LETS_GO ->
-                "The pump is not short of oil: the regulator lets it go at "
-                        + Quantity.PRESSURE.shortOf(units, line.line(), line.set()) + ", below the "
-                        + Quantity.PRESSURE.fallenShortOf(units, line.line(), line.set()) + " commanded there.";
-        };
+    /** A clutch needs more than the line has. */
+    public String tooLittle(double line, double set) {
+        return stands(line, set) + ", too little for this torque.";
     }
 
-    private String stands(LineShort line) {
-        return "The pump is not short of oil: the line stands there at " + Quantity.PRESSURE.with(units, line.line())
-                + " (" + Quantity.PRESSURE.with(units, line.set()) + " commanded)";
+    /** The line would do for the clutch of this name. */
+    public String lostOnTheWay(double line, String part) {
+        return "Neither pump nor line is short, " + Quantity.PRESSURE.with(units, line)
+                + ": pressure is lost on the way to " + part + ", past a ring, a seal or a valve.";
+    }
+
+    /** Oil does not get to where it is needed. */
+    public String passesTooLittle(double line, double set) {
+        return stands(line, set) + ", and at that too little passes.";
+    }
+
+    /** The line stands below what is commanded. */
+    public String letsGo(double line, double set) {
+        return "The pump is not short of oil: the regulator lets it go at " + Quantity.PRESSURE.shortOf(units, line, set)
+                + ", below the " + Quantity.PRESSURE.fallenShortOf(units, line, set) + " commanded there.";
+    }
+
+    private String stands(double line, double set) {
+        return "The pump is not short of oil: the line stands there at " + Quantity.PRESSURE.with(units, line) + " ("
+                + Quantity.PRESSURE.with(units, set) + " commanded)";
     }
 }

@@ -3,8 +3,6 @@ package hotidle.answer.phrase;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import hotidle.answer.format.Quantity.UnitSystem;
-import hotidle.assess.Margin;
-import hotidle.study.LineShort;
 import hotidle.transmission.SetPressure;
 import org.junit.jupiter.api.Test;
 
@@ -12,23 +10,18 @@ import org.junit.jupiter.api.Test;
 class LineShortPhraseTest {
 
     private static final double PSI = SetPressure.PSI;
-    private static final Margin CLUTCH =
-            Margin.of(Margin.Kind.APPLY, "low-clutch", 72 * PSI, 142 * PSI, Margin.Scale.PRESSURE);
-
-    private static String said(LineShort.Why why, double line, double set) {
-        return new LineShortPhrase(UnitSystem.SHOP).of(new LineShort(why, line * PSI, set * PSI), CLUTCH);
-    }
+    private static final LineShortPhrase SHOP = new LineShortPhrase(UnitSystem.SHOP);
 
     @Test
     void aSetPressureTooLowForATorqueIsNoShortageOfOil() {
         assertEquals(
                 "The pump is not short of oil: the line stands there at 72 psi (60 psi commanded), too little for this"
                         + " torque.",
-                said(LineShort.Why.COMMANDED_TOO_LITTLE, 72, 60));
+                SHOP.tooLittle(72 * PSI, 60 * PSI));
         assertEquals(
                 "The pump is not short of oil: the line stands there at 32 psi (26 psi commanded), and at that too"
                         + " little passes.",
-                said(LineShort.Why.PASSES_TOO_LITTLE, 32, 26));
+                SHOP.passesTooLittle(32 * PSI, 26 * PSI));
     }
 
     @Test
@@ -36,9 +29,9 @@ class LineShortPhraseTest {
         assertEquals(
                 "Neither pump nor line is short, 160 psi: pressure is lost on the way to low-clutch, past a ring, a seal"
                         + " or a valve.",
-                said(LineShort.Why.LOST_ON_THE_WAY, 160, 150));
+                SHOP.lostOnTheWay(160 * PSI, "low-clutch"));
         assertEquals(
                 "The pump is not short of oil: the regulator lets it go at 54 psi, below the 90 psi commanded there.",
-                said(LineShort.Why.REGULATOR_LETS_GO, 54, 90));
+                SHOP.letsGo(54 * PSI, 90 * PSI));
     }
 }
