@@ -23,8 +23,9 @@ public record LineShortPhrase(Quantity.UnitSystem units) {
 
     /** The line stands below what is commanded. */
     public String letsGo(double line, double set) {
-        return "The pump is not short of oil: the regulator lets it go at " + Quantity.PRESSURE.shortOf(units, line, set)
-                + ", below the " + Quantity.PRESSURE.fallenShortOf(units, line, set) + " commanded there.";
+        return "The pump is not short of oil: the regulator lets it go at "
+                + Quantity.PRESSURE.shortOf(units, line, set) + ", below the "
+                + Quantity.PRESSURE.fallenShortOf(units, line, set) + " commanded there.";
     }
 
     private String stands(double line, double set) {
