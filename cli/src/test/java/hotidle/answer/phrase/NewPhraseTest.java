@@ -60,16 +60,14 @@ class NewPhraseTest {
         assertTrue(NewPhrase.made("a.yaml", 120, "vane-six", "1 clutch (a)", 1).contains("1 number in it is assumed"));
         assertTrue(
                 NewPhrase.made("a.yaml", 120, "vane-six", "1 clutch (a)", 2).contains("2 numbers in it are assumed"));
-        assertEquals(
-                """
+        assertEquals("""
                 Next, in this order:
                   fill it in      hotidle sheet a.yaml --out a.csv
                   read right?     hotidle check a.yaml --sheet a.csv
                   beside all new  hotidle compare a.yaml --sheet a.csv
                   what fails      hotidle margins a.yaml --sheet a.csv
                   what to repair  hotidle leaks a.yaml --sheet a.csv --by job
-                """,
-                NewPhrase.next("a.yaml", "a.csv"));
+                """, NewPhrase.next("a.yaml", "a.csv"));
         assertEquals("Your answers are in a.csv.\n", NewPhrase.kept("a.csv"));
         assertEquals(
                 "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); rows of the sheet: lube, bore +4 %; no fits and not on the sheet, to be written over the ~ in the file: lube.diameter -9 %.",

@@ -137,13 +137,13 @@ class LiveAnswersTest {
                         "shuttle-five",
                         "--build",
                         "worn",
-                        "--set",
+                        "--try",
                         "60..260/100psi",
                         "--speed",
                         "600..3600/1000rpm")
                 .at("/builds/0");
         assertEquals(0, none.get("ranges").size(), none.toString());
-        String because = window.get("summary").asText().split("because ")[1];
+        String because = window.get("summary").asText().split("because ", -1)[1];
         assertTrue(
                 none.get("said").asText().startsWith("May be set to NO PRESSURE from 60 psi to 260 psi"),
                 none.toString());
