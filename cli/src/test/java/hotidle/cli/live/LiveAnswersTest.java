@@ -155,7 +155,7 @@ class LiveAnswersTest {
                         "shuttle-five",
                         "--build",
                         "restored",
-                        "--set",
+                        "--try",
                         "60..260/100psi",
                         "--speed",
                         "600..3600/1000rpm")
