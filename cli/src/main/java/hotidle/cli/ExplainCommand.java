@@ -34,9 +34,15 @@ final class ExplainCommand implements Callable<Integer> {
         String asked = String.join(" ", words);
         TermPhrase.Term term = TermPhrase.of(asked)
                 .orElseThrow(() -> new WrongInputException(
-                        "hotidle: there is no word '" + asked + "' to explain\nmend: " + Nearest.mend(asked, names())));
+                        "hotidle: there is no word '" + asked + "' to explain\nmend: " + near(asked)));
         spec.commandLine().getOut().print(term.said());
         return HotIdle.DONE;
+    }
+
+    private static String near(String asked) {
+        List<String> near = Nearest.to(asked, names());
+        return (near.isEmpty() ? "" : "did you mean " + String.join(" or ", near) + "? ")
+                + "'hotidle explain' lists all words";
     }
 
     private static List<String> names() {

@@ -36,7 +36,7 @@ record LiveCommands(DescribedCircuit circuit, ReadInputs inputs, CommandSpec pro
     @Override
     public Window window(Transmission unit, Window.Raised raised, Runnable step) {
         List<Double> speeds = OptionValues.searched(null, unit, WindowCommand.STEP);
-        return Window.study(unit, raised, SetPressures.of(SetPressures.USUAL), speeds, step);
+        return Window.study(unit, raised, SetPressures.of(SetPressures.USUAL, List.of(unit)), speeds, step);
     }
 
     @Override

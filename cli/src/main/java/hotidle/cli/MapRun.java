@@ -19,8 +19,7 @@ record MapRun(PrintWriter err, SetBy setBy, String tried, VariedSize varied, Lis
 
     /** A build and its map. */
     MapAnswer.Mapped mapped(Adjustable build) {
-        List<Double> pressures = SetPressures.of(tried);
-        build.unit().command();
+        List<Double> pressures = SetPressures.of(tried, List.of(build.unit()));
         setBy.at(build.unit(), pressures.get(0), "--try " + tried);
         WindowMap.Axis axis = varied.axis(build);
         List<Double> values = varied.values(build, axis);

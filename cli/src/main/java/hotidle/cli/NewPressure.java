@@ -52,14 +52,12 @@ record NewPressure(double pressure, String written, SetBy setBy) {
 
     /** Without a solenoid the spring alone is changed, and no spring pulls. */
     private void refuseBelowSignals(Transmission unit) {
-        if (unit.command().pilot().isEmpty()) {
-            double least = SetPressure.leastBySpring(unit);
-            if (pressure < least) {
-                throw new WrongInputException("hotidle: --set " + written + ": " + unit.build()
-                        + " cannot be set so low\nwhy:  throttle pressure alone holds " + SetPressure.told(least)
-                        + " without a spring\nmend: write --set " + (long) Math.ceil(least / SetPressure.PSI)
-                        + "psi or more");
-            }
+        double least = SetPressure.lowest(unit);
+        if (pressure < least) {
+            throw new WrongInputException("hotidle: --set " + written + ": " + unit.build()
+                    + " cannot be set so low\nwhy:  throttle pressure alone holds " + SetPressure.told(least)
+                    + " without a spring\nmend: write --set " + (long) Math.ceil(least / SetPressure.PSI)
+                    + "psi or more");
         }
     }
 }

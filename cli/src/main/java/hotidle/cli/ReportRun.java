@@ -190,7 +190,7 @@ record ReportRun(
                                 .map(unit -> TorqueRun.held(
                                         circuit.adjustable(unit.build()),
                                         BY,
-                                        SetPressures.of(PRESSURES),
+                                        SetPressures.of(PRESSURES, builds),
                                         TorqueConditions.USUAL_SPEED))
                                 .toList(),
                         false,
@@ -203,7 +203,7 @@ record ReportRun(
                 ? Optional.of(Window.study(
                         unit,
                         Window.Raised.by(unit, BY),
-                        SetPressures.of(PRESSURES),
+                        SetPressures.of(PRESSURES, builds),
                         searched(WindowCommand.STEP),
                         ReportRun::quiet))
                 : Optional.empty();

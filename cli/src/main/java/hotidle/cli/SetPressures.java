@@ -1,7 +1,10 @@
 package hotidle.cli;
 
 import hotidle.circuits.text.Dimension;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Set pressures to try, as written behind --try. */
 final class SetPressures {
@@ -25,5 +28,29 @@ final class SetPressures {
                     + ", for example; what a build does at one: hotidle margins CIRCUIT --set 205psi");
         }
         return pressures;
+    }
+
+    /**
+     * The same, begun at the least that all of some units can be set to, in whole psi, where they were to begin below that.
+     *
+     * @throws WrongInputException where fewer than two are left
+     */
+    static List<Double> of(String tried, List<Transmission> units) {
+        List<Double> pressures = of(tried);
+        double least =
+                Math.ceil(units.stream().mapToDouble(SetPressure::lowest).max().orElseThrow() / SetPressure.PSI)
+                        * SetPressure.PSI;
+        if (least <= pressures.get(0)) {
+            return pressures;
+        }
+        List<Double> left = Stream.concat(Stream.of(least), pressures.stream().filter(pressure -> pressure > least))
+                .toList();
+        if (left.size() < 2) {
+            throw new WrongInputException(
+                    "hotidle: --try " + tried + ": " + units.get(0).circuit()
+                            + " cannot be set so low\nwhy:  throttle pressure alone holds " + SetPressure.told(least)
+                            + " without a spring\nmend: write --try with a highest pressure above that");
+        }
+        return left;
     }
 }

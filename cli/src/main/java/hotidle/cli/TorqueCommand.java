@@ -75,7 +75,8 @@ final class TorqueCommand implements Callable<Integer> {
         double turns = speed.turns();
         List<Adjustable> named = builds.adjustable(asWritten);
         BuildsOption.atMost(MOST_BUILDS, named, "torque");
-        List<Double> pressures = SetPressures.of(tried);
+        List<Double> pressures =
+                SetPressures.of(tried, named.stream().map(Adjustable::unit).toList());
         TorqueRun.check(named.get(0).unit(), set.setBy(), pressures.get(0), "--try " + tried);
         BuildWork done = work.asked(set.pressure());
         WorkedBuilds worked =

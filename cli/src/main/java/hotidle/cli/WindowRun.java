@@ -27,8 +27,7 @@ record WindowRun(PrintWriter err, SetBy setBy, String tried, OwnHeat ownHeat, Li
     /** A build and its window. */
     WindowAnswer.BuildWindow of(Adjustable build) {
         Transmission unit = build.unit();
-        List<Double> pressures = SetPressures.of(tried);
-        unit.command();
+        List<Double> pressures = SetPressures.of(tried, List.of(unit));
         setBy.at(unit, pressures.get(0), "--try " + tried);
         Window.Raised given = Window.Raised.by(build, setBy.by());
         Window.Raised raised = ownHeat.asked(unit) ? given.settled() : given;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,7 +37,21 @@ final class WrongOption {
         if (wrong.getArgSpec() != null && wrong.getArgSpec().type() == Path.class && wrong.getValue() != null) {
             return FileReason.noName(wrong.getValue());
         }
+        if (wrong instanceof CommandLine.MissingParameterException missing) {
+            return "hotidle: " + wrong.getMessage() + "\nmend: "
+                    + missing.getMissing().stream().map(WrongOption::wanted).collect(Collectors.joining("; "))
+                    + "; all: '"
+                    + name + " --help'";
+        }
         return "hotidle: " + wrong.getMessage() + "\nmend: '" + name + " --help' says what is allowed";
+    }
+
+    /** What has to be written, and what that is. */
+    private static String wanted(ArgSpec argument) {
+        String said = String.join(" ", argument.description());
+        return argument instanceof OptionSpec option
+                ? "write " + option.longestName() + " " + option.paramLabel() + ": " + said
+                : "write " + argument.paramLabel() + ": " + said;
     }
 
     private static String unmatched(CommandSpec command, String wrong) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.ReadyCircuits;
 import hotidle.transmission.NotCommandedException;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,37 @@ class MovedAndRefusedTest {
         for (String text : List.of("100psi", "0..100/50psi", "-50..50/50psi")) {
             assertTrue(refused(() -> SetPressures.of(text)).contains("at least two pressures above zero"), text);
         }
+    }
+
+    @Test
+    void pressuresThatThrottlePressureAlreadyHoldsAreNotTried() {
+        List<Transmission> crescent =
+                List.of(ReadyCircuits.read("crescent-four").unit());
+        List<Double> tried = SetPressures.of("60..160/20psi", crescent);
+        double least = tried.get(0);
+        assertTrue(SetPressure.lowest(crescent.get(0)) <= least, "psi " + least / ReadyCircuits.PSI);
+        assertEquals(83 * ReadyCircuits.PSI, least, 1, "what --set refuses is not tried either");
+        assertEquals(
+                List.of(100L, 120L, 140L, 160L),
+                tried.stream()
+                        .skip(1)
+                        .map(one -> Math.round(one / ReadyCircuits.PSI))
+                        .toList());
+        assertTrue(refused(() -> SetPressures.of("20..80/20psi", crescent))
+                .contains("throttle pressure alone holds 83 psi"));
+        List<Transmission> piloted = List.of(ReadyCircuits.read("shuttle-five").unit());
+        assertEquals(SetPressures.of("20..80/20psi"), SetPressures.of("20..80/20psi", piloted));
+    }
+
+    @Test
+    void aWantedOptionThatIsNotGivenIsToldWithWhatItIs() {
+        Run run = Run.of("shift", "shuttle-five");
+        assertEquals(2, run.code());
+        assertTrue(
+                run.err().replaceAll("\\s+", " ").contains("mend: write --inertia INERTIA: moment of inertia"),
+                run.err());
+        Run air = Run.of("air", "shuttle-five");
+        assertTrue(air.err().replaceAll("\\s+", " ").contains("; write LAND: the land that was tested"), air.err());
     }
 
     @Test

@@ -66,6 +66,14 @@ public final class SetPressure {
                 .orElseThrow();
     }
 
+    /**
+     * The lowest pressure that a unit can be set to by its command and spring [Pa]: without a solenoid the spring alone is changed, and no
+     * spring pulls; with one its command is scaled down to anything above zero.
+     */
+    public static double lowest(Transmission unit) {
+        return unit.command().pilot().isPresent() ? 0 : leastBySpring(unit);
+    }
+
     private static Transmission bySpring(Transmission unit, double pressure) {
         Command command = unit.command().onOtherSpring();
         List<Control> controls =

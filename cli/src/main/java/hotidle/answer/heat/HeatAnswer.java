@@ -16,6 +16,7 @@ import hotidle.heat.Warmed;
 import hotidle.study.HeatStudy;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,6 +36,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
     public String screen() {
         FirstScreen screen = new FirstScreen(Wrap.lines(HeatPhrase.CAUTION, "", "  "));
         screen.add(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        hottest().forEach(line -> screen.add(Wrap.lines(line, "", "  ")));
         screen.add(HeatPhrase.SETTLES).add(temperatures().fitted(Wrap.WIDTH));
         List<String> said = sentences(false);
         said.forEach(sentence -> screen.addWhereRoom(Wrap.lines(sentence, "", "  ")));
@@ -54,6 +56,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
     public String full() {
         boolean full = true;
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        hottest().forEach(line -> text.append(Wrap.lines(line, "", "  ")));
         text.append(HeatPhrase.SETTLES).append('\n').append(temperatures().aligned());
         shown(full).forEach(duty -> text.append('\n').append(heat(duty, full).aligned()));
         sentences(full).forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
@@ -62,10 +65,47 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
 
     /** The same on a page. */
     public List<Block> page() {
-        List<Block> blocks = new ArrayList<>(List.of(Block.table(HeatPhrase.SETTLES, temperatures())));
+        List<Block> blocks =
+                new ArrayList<>(List.of(Block.said(hottest()), Block.table(HeatPhrase.SETTLES, temperatures())));
         blocks.add(Block.said(sentences(false)));
         shown(false).forEach(duty -> blocks.add(Block.table(HeatPhrase.FROM_AND_TO, heat(duty, true))));
         return blocks;
+    }
+
+    /** How hot each build gets, in a sentence. */
+    private List<String> hottest() {
+        return study.builds().stream().map(this::hottest).toList();
+    }
+
+    private String hottest(HeatStudy.BuildHeat build) {
+        String name = build.unit().build();
+        List<Warmed> warmed =
+                build.duties().stream().map(HeatStudy.DutyHeat::warmed).toList();
+        List<Warmed> known =
+                warmed.stream().filter(one -> one.settled().isPresent()).toList();
+        Optional<Warmed> sump = known.stream().max(Comparator.comparingDouble(HeatAnswer::sump));
+        Optional<Warmed> converter = known.stream()
+                .filter(one -> converter(one.settled().orElseThrow()).isPresent())
+                .max(Comparator.comparingDouble(
+                        one -> converter(one.settled().orElseThrow()).orElseThrow()));
+        return sump.map(hot -> HeatPhrase.hottest(
+                        units,
+                        name,
+                        sump(hot),
+                        hot.duty().name(),
+                        converter
+                                .map(one -> converter(one.settled().orElseThrow()))
+                                .orElse(OptionalDouble.empty()),
+                        converter.map(one -> one.duty().name()).orElse(""),
+                        warmed.stream()
+                                .filter(one -> one.settled().isEmpty())
+                                .map(one -> one.duty().name())
+                                .toList()))
+                .orElseGet(() -> HeatPhrase.nowhere(name));
+    }
+
+    private static double sump(Warmed warmed) {
+        return warmed.settled().orElseThrow().at().sump();
     }
 
     private List<String> duties() {

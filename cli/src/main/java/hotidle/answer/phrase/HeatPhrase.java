@@ -39,6 +39,39 @@ public final class HeatPhrase {
         return duty + ", " + Quantity.HEAT.in(units).unit();
     }
 
+    /**
+     * Before all else: how hot a build gets where it settles or a driving condition ends.
+     *
+     * @param sump        hottest [K]
+     * @param atSump      driving condition of that
+     * @param converter   hottest oil from the converter [K]; empty without one
+     * @param atConverter driving condition of that
+     * @param endless     driving conditions at which a limit of the oil is reached or nothing is known
+     */
+    public static String hottest(
+            UnitSystem units,
+            String build,
+            double sump,
+            String atSump,
+            OptionalDouble converter,
+            String atConverter,
+            List<String> endless) {
+        String from = converter.stream()
+                .mapToObj(one ->
+                        ", oil from the converter " + Quantity.TEMPERATURE.with(units, one) + " at " + atConverter)
+                .findFirst()
+                .orElse("");
+        return build + ": hottest sump " + Quantity.TEMPERATURE.with(units, sump) + " at " + atSump + from
+                + (endless.isEmpty()
+                        ? "; no limit of the oil is reached."
+                        : "; BUT NO TEMPERATURE at " + String.join(", ", endless) + ".");
+    }
+
+    /** Where a build comes to no temperature at all. */
+    public static String nowhere(String build) {
+        return build + ": NO TEMPERATURE at any driving condition.";
+    }
+
     /** Sources and sinks of one sort taken together. */
     public enum Sum {
         OIL("pump, oil on its way, film"),

@@ -21,6 +21,19 @@ final class PartTerms {
                     "shaft",
                     "input-shaft"),
             TermPhrase.term(
+                    "bore",
+                    "the hole that a valve, piston or ring runs in; measured, it tells what leaks past",
+                    "sheet, wear, leaks",
+                    TermPhrase.NONE,
+                    "bores"),
+            TermPhrase.term(
+                    "worn",
+                    "past its new size; a build of that name has the sizes measured of a worn unit",
+                    "compare, sheet, check",
+                    TermPhrase.NONE,
+                    "worn fit",
+                    "wears"),
+            TermPhrase.term(
                     "plate",
                     "the separator plate between the halves of the valve body; warped, it leaks",
                     "leaks, gauge",

@@ -155,7 +155,7 @@ final class StudyTerms {
                     "seed"),
             TermPhrase.term(
                     "sound build",
-                    "a unit as its file has it, worn or not, with no fault put in: what its gauges read within tolerances and their errors",
+                    "a unit as its file has it, worn or not, with no fault put in",
                     "gauge, report --readings",
                     "sound_mean",
                     "sound"),

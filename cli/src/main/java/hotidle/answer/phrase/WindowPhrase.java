@@ -16,6 +16,12 @@ public record WindowPhrase(Quantity.UnitSystem units) {
                 + because + ".";
     }
 
+    /** Below which pressure a unit without a solenoid cannot be set. */
+    public String lowest(String build, double pressure) {
+        return build + ": cannot be set below " + psi(pressure)
+                + ": throttle pressure alone holds that without a spring.";
+    }
+
     /** Behind a limit that is assumed. */
     public static final String ASSUMED = " (assumed)";
 

@@ -73,8 +73,7 @@ public record WindowAnswer(
         WindowSentences sentences = new WindowSentences(units);
         for (BuildWindow one : builds) {
             text.append(Wrap.lines(sentences.summary(one), "", "  "));
-            sentences.notKnown(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
-            sentences.tooHot(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+            sentences.besides(one).forEach(line -> text.append(Wrap.lines(line, "", "  ")));
             sentences.useful(one, false).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         }
         text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
@@ -94,8 +93,7 @@ public record WindowAnswer(
         List<Block> blocks = new ArrayList<>();
         for (BuildWindow one : builds) {
             List<String> said = new ArrayList<>(List.of(sentences.summary(one)));
-            sentences.notKnown(one).ifPresent(said::add);
-            sentences.tooHot(one).ifPresent(said::add);
+            said.addAll(sentences.besides(one));
             TextTable table = new TextTable(WindowRows.SHOWN);
             new WindowRows(units, one).shown().forEach(table::add);
             blocks.add(Block.said(said));

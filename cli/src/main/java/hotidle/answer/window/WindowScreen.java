@@ -36,8 +36,7 @@ record WindowScreen(
         text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
         for (WindowAnswer.BuildWindow one : builds) {
             text.append(Wrap.lines(sentences.brief(one), "", "  "));
-            sentences.notKnown(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
-            sentences.tooHot(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+            sentences.besides(one).forEach(line -> text.append(Wrap.lines(line, "", "  ")));
             sentences.useful(one, builds.size() > 1).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         }
         String end = "\n" + Caution.LINE + "\n" + noStall;

@@ -11,8 +11,10 @@ import hotidle.assess.Assumed;
 import hotidle.study.Judgement;
 import hotidle.study.NoSetPressure;
 import hotidle.study.Window;
+import hotidle.transmission.SetPressure;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Which sentence is said of a window. */
 record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions) {
@@ -116,6 +118,22 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
         return one.unit().command().pilot().isPresent() ? phrase().commands(set) : phrase().springSets(set);
     }
 
+    /** What stands below the verdict of a build: what is not known, where it is too hot, and below what it cannot be set. */
+    List<String> besides(WindowAnswer.BuildWindow one) {
+        return Stream.of(notKnown(one), tooHot(one), lowest(one))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** Below what it cannot be set; empty where all pressures tried are above that. */
+    private Optional<String> lowest(WindowAnswer.BuildWindow one) {
+        double tried = one.window().points().get(0).pressure();
+        double lowest = SetPressure.lowest(one.unit());
+        return lowest > 0 && tried - lowest < SetPressure.PSI
+                ? Optional.of(phrase().lowest(one.name(), tried))
+                : Optional.empty();
+    }
+
     /** Where something was not found; empty where all is known. */
     Optional<String> notKnown(WindowAnswer.BuildWindow one) {
         List<Window.SetPoint> points = one.window().notKnown();
@@ -135,7 +153,7 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
     }
 
     /** Where heat leaves no temperature; empty where it does everywhere. */
-    Optional<String> tooHot(WindowAnswer.BuildWindow one) {
+    private Optional<String> tooHot(WindowAnswer.BuildWindow one) {
         List<Window.SetPoint> points = one.window().tooHot();
         return points.isEmpty()
                 ? Optional.empty()

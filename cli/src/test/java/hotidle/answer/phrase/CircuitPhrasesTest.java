@@ -98,7 +98,7 @@ class CircuitPhrasesTest {
     @Test
     void whatAFileHoldsIsCountedInOneLine() {
         assertEquals(
-                "rig: 1 node, 2 parts, 1 build, 0 sizes that wear, 3 warnings",
+                "rig: no mistake found, 3 warnings (1 node, 2 parts, 1 build, 0 sizes that wear)",
                 CircuitHoldsPhrase.of("rig", 1, 2, 1, 0, 3));
     }
 

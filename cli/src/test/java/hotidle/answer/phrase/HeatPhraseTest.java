@@ -21,6 +21,31 @@ class HeatPhraseTest {
     }
 
     @Test
+    void howHotABuildGetsComesFirst() {
+        assertEquals(
+                "worn: hottest sump 103 degC at climb, oil from the converter 150 degC at hot-idle; no limit of the oil is reached.",
+                HeatPhrase.hottest(
+                        UnitSystem.METRIC,
+                        "worn",
+                        103 + 273.15,
+                        "climb",
+                        OptionalDouble.of(150 + 273.15),
+                        "hot-idle",
+                        List.of()));
+        assertEquals(
+                "worn: hottest sump 103 degC at climb; BUT NO TEMPERATURE at stall, idle.",
+                HeatPhrase.hottest(
+                        UnitSystem.METRIC,
+                        "worn",
+                        103 + 273.15,
+                        "climb",
+                        OptionalDouble.empty(),
+                        "",
+                        List.of("stall", "idle")));
+        assertEquals("worn: NO TEMPERATURE at any driving condition.", HeatPhrase.nowhere("worn"));
+    }
+
+    @Test
     void whatRunsAwayIsToldByTheTimeToItsLimit() {
         assertEquals("oil limit in 12 min", HeatPhrase.endsAt(Warmed.WarmingEnd.SUMP_RUNS_AWAY, Optional.of(725.0)));
         assertEquals(

@@ -31,6 +31,13 @@ class WindowPhraseTest {
     }
 
     @Test
+    void noSpringPulls() {
+        assertEquals(
+                "worn: cannot be set below 6.00 bar: throttle pressure alone holds that without a spring.",
+                BAR.lowest("worn", 6e5));
+    }
+
+    @Test
     void aRangeEndsAtALimitOrWhereNothingWasTried() {
         String range = BAR.range(9e5, 20e5, WindowPhrase.failsBelow("apply"), WindowPhrase.NO_HIGHER);
         assertEquals("9.00 bar to 20.00 bar; below, apply fails first; higher ones were not tried", range);
