@@ -111,6 +111,8 @@ class SpeedChartTest {
         long added = drawn.callouts().texts().stream().filter(told::contains).count();
         assertTrue(added > 0, told.toString());
         assertEquals(drawn.legend().entries().size() + added, told.size());
+        whole.entries()
+                .forEach(entry -> assertTrue(leavesInk(entry), "what the legend tells has its mark: " + entry.text()));
         Rectangle2D wide = new Rectangle2D.Double(0, 0, 1600, 900);
         assertEquals(
                 drawn.legend().entries().size(),
@@ -121,6 +123,14 @@ class SpeedChartTest {
         String svg = new String(new Picture(List.of(crowded)).bytes("x.svg"), StandardCharsets.UTF_8);
         drawn.callouts().texts().forEach(text -> assertTrue(svg.contains(text), text));
         g.dispose();
+    }
+
+    private static boolean leavesInk(Legend.KeySample entry) {
+        BufferedImage image = new BufferedImage(40, 20, BufferedImage.TYPE_INT_ARGB);
+        Graphics2D g = image.createGraphics();
+        entry.sample().accept(g, new Rectangle2D.Double(0, 0, 40, 20));
+        g.dispose();
+        return IntStream.range(0, 40 * 20).anyMatch(i -> image.getRGB(i % 40, i / 40) != 0);
     }
 
     @Test

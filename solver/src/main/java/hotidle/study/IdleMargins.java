@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * The margins of a unit's slowest duty point at that point's own speed, without what is searched: to see fast what moves them.
+ * The margins of a unit's slowest duty point, or of another, at that point's own speed, without what is searched: to see fast what moves them.
  * Regulation is not among them. What a gauge reads there is found with them.
  */
 public final class IdleMargins {
@@ -21,8 +21,12 @@ public final class IdleMargins {
 
     /** By limit; none where no state is found. */
     public static Map<Judgement.Key, Margin> of(Transmission unit) {
-        DutyPoint idle = idle(unit);
-        return state(unit, idle).map(one -> Judgement.at(unit, idle, one)).orElse(Map.of());
+        return of(unit, idle(unit));
+    }
+
+    /** The same of another duty point at its own speed. */
+    public static Map<Judgement.Key, Margin> of(Transmission unit, DutyPoint at) {
+        return state(unit, at).map(one -> Judgement.at(unit, at, one)).orElse(Map.of());
     }
 
     /**

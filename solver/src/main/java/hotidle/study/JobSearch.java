@@ -107,7 +107,7 @@ final class JobSearch {
         return new JobStudy.JobState(
                 jobs,
                 bay.effect(unit, true),
-                JobTrial.failing(judged),
+                JobTrial.failingApart(judged),
                 judged.stream().allMatch(Judgement::known));
     }
 

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.LongAdder;
+import java.util.stream.Collectors;
 
 /**
  * Asks of units of one shape whether they keep every limit, the limits that have failed most first. Each is started from the states
@@ -163,6 +164,23 @@ final class JobTrial {
     /** Those that fail, in the order of {@link BuildVerdict#firstFails}. */
     static List<Judgement.Key> failing(List<Judgement> judged) {
         return keys(judged, Margin.Verdict.FAILS);
+    }
+
+    /** The same for a reader: a clutch that holds and slips with one coefficient of friction has one limit, not two. */
+    static List<Judgement.Key> failingApart(List<Judgement> judged) {
+        Set<Judgement.Key> again = judged.stream()
+                .flatMap(one -> one.margins().stream()
+                        .filter(margin -> margin.kind() == Margin.Kind.APPLY_SLIDING && holdsAlike(one, margin))
+                        .map(margin -> Judgement.Key.of(one.duty(), margin)))
+                .collect(Collectors.toSet());
+        return failing(judged).stream().filter(key -> !again.contains(key)).toList();
+    }
+
+    private static boolean holdsAlike(Judgement judged, Margin slipping) {
+        return judged.margins().stream()
+                .anyMatch(margin -> margin.kind() == Margin.Kind.APPLY
+                        && margin.part().equals(slipping.part())
+                        && margin.needed() == slipping.needed());
     }
 
     private static List<Judgement.Key> keys(List<Judgement> judged, Margin.Verdict verdict) {

@@ -4,6 +4,7 @@ import hotidle.assess.Margin;
 import hotidle.circuits.text.AssumedMark;
 import hotidle.study.IdleMargins;
 import hotidle.study.Judgement;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,7 +13,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Which assumed sizes of the parts move the least margin of the slowest duty point most: each is made a tenth larger alone, of a bore
+ * Which assumed sizes of the parts move most what decides: the worst margin that fails at any duty point as it is, or where none does
+ * the least of the slowest duty point. Each is made a tenth larger alone, of a bore
  * its clearance, and the file read and solved again.
  *
  * @param limit   the margin
@@ -36,9 +38,18 @@ public record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> eff
         effects = List.copyOf(effects);
     }
 
-    /** Empty where the slowest duty point has no state or no margin. */
+    /** What decides; empty where the slowest duty point has no state or no margin, and none fails. */
+    private static Optional<Map.Entry<Judgement.Key, Margin>> decides(Transmission unit) {
+        return unit.judgedDuties().stream()
+                .flatMap(duty -> IdleMargins.least(IdleMargins.of(unit, duty)).stream())
+                .filter(entry -> entry.getValue().verdict() == Margin.Verdict.FAILS)
+                .min(Comparator.comparingDouble(entry -> entry.getValue().headroom()))
+                .or(() -> IdleMargins.least(IdleMargins.of(unit)));
+    }
+
+    /** Empty where nothing decides. */
     static Optional<MeasureFirst> of(Map<String, Object> root) {
-        Optional<Map.Entry<Judgement.Key, Margin>> least = margins(root).flatMap(IdleMargins::least);
+        Optional<Map.Entry<Judgement.Key, Margin>> least = Draft.unit(root).flatMap(MeasureFirst::decides);
         if (least.isEmpty()) {
             return Optional.empty();
         }
@@ -71,7 +82,8 @@ public record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> eff
             return Optional.empty();
         }
         holder.put(in, more(text, keys, key));
-        Optional<Double> change = margins(root)
+        Optional<Double> change = Draft.unit(root)
+                .flatMap(unit -> unit.duty(limit.duty()).map(duty -> IdleMargins.of(unit, duty)))
                 .map(all -> all.get(limit))
                 .map(margin -> margin.headroom() - now)
                 .filter(Double::isFinite);
@@ -90,9 +102,5 @@ public record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> eff
             return clearance.isPresent() ? Amounts.plus(text, 1, MORE * clearance.getAsDouble()) : text;
         }
         return Amounts.times(text, 1 + MORE);
-    }
-
-    private static Optional<Map<Judgement.Key, Margin>> margins(Map<String, Object> root) {
-        return Draft.unit(root).map(IdleMargins::of);
     }
 }

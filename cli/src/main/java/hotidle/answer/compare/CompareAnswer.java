@@ -107,8 +107,8 @@ public record CompareAnswer(
     private List<String> sentences(DutyPoint duty) {
         List<String> all = new ArrayList<>();
         asked.ifPresent(torque -> all.add(torque.said(units)));
-        unmeasured.forEach(one -> all.add(one.said(units)));
-        all.addAll(new ScreenSentences(described, comparison, duty.name(), units, settling.made()).all());
+        List<String> open = unmeasured.stream().map(one -> one.said(units)).toList();
+        all.addAll(new ScreenSentences(described, comparison, duty.name(), units, settling.made()).all(open));
         return all;
     }
 

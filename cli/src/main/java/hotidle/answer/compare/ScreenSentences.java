@@ -34,8 +34,10 @@ record ScreenSentences(
         return all;
     }
 
-    List<String> all() {
+    /** @param unmeasured what sizes that nobody has measured would do, behind what fails */
+    List<String> all(List<String> unmeasured) {
         List<String> all = new ArrayList<>(verdicts());
+        all.addAll(unmeasured);
         List<String> against = comparison.units().stream()
                 .flatMap(unit -> against(unit).stream())
                 .toList();
@@ -57,9 +59,14 @@ record ScreenSentences(
         return all;
     }
 
-    /** What comes after jobs or another pressure: every limit where the last build holds here, else the jobs that keep them. */
+    /** What comes after jobs or another pressure: every limit where all hold here, else the jobs that keep those of the worst. */
     private String nextAfter() {
-        String last = made.get(made.size() - 1);
+        String last = made.stream()
+                .reduce((one, later) -> comparison.failing(later).size()
+                                < comparison.failing(one).size()
+                        ? one
+                        : later)
+                .orElseThrow();
         if (comparison.failing(last).isEmpty()) {
             return CompareScreenPhrase.nextHolds(last);
         }
@@ -69,7 +76,8 @@ record ScreenSentences(
         String from = described.standsOn(last, written).orElse(last);
         double set = described.units().get(last).highestSet();
         boolean other = Math.abs(set - described.units().get(from).highestSet()) > Command.AGREE;
-        return CompareScreenPhrase.nextJobs(from, other ? new CompareScreenPhrase(units).setTo(set) : "");
+        String sheet = described.sheet().filter(from::equals).isPresent() ? CompareScreenPhrase.SAME_SHEET : "";
+        return CompareScreenPhrase.nextJobs(from, sheet, other ? new CompareScreenPhrase(units).setTo(set) : "");
     }
 
     private List<String> verdicts() {

@@ -12,13 +12,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * Which sentence is said of jobs, the answer first.
  *
  * @param jobs to choose from
+ * @param set  pressure that was asked for [Pa]; empty where nothing commands one
  */
-record JobSentences(Quantity.UnitSystem units, JobStudy study, int jobs) {
+record JobSentences(Quantity.UnitSystem units, JobStudy study, int jobs, OptionalDouble set) {
 
     List<String> all() {
         List<String> lines = new ArrayList<>();
@@ -90,14 +92,19 @@ record JobSentences(Quantity.UnitSystem units, JobStudy study, int jobs) {
                                         : JobPhrase.failWithAll(limits(all.failing()))))
                         .orElse(""));
         JobPhrase phrase = new JobPhrase(units);
-        study.ceiling()
-                .ifPresent(ceiling -> lines.add(
-                        ceiling.pressure().isEmpty()
-                                ? phrase.noPressure(ceiling.lowest(), ceiling.highest())
-                                : phrase.ceiling(ceiling.pressure().getAsDouble())
-                                        + ceiling.endedBy()
-                                                .map(key -> JobPhrase.endedBy(at(key)))
-                                                .orElse(JobPhrase.HIGHER_NOT_TRIED)));
+        study.ceiling().ifPresent(ceiling -> lines.add(ceiling(phrase, ceiling)));
+    }
+
+    private String ceiling(JobPhrase phrase, JobStudy.Ceiling ceiling) {
+        if (ceiling.pressure().isEmpty()) {
+            return phrase.noPressure(ceiling.lowest(), ceiling.highest());
+        }
+        double highest = ceiling.pressure().getAsDouble();
+        if (set.isPresent() && set.getAsDouble() < highest) {
+            return phrase.more(set.getAsDouble(), highest);
+        }
+        return phrase.ceiling(highest)
+                + ceiling.endedBy().map(key -> JobPhrase.endedBy(at(key))).orElse(JobPhrase.HIGHER_NOT_TRIED);
     }
 
     private String cost(List<Job> done) {

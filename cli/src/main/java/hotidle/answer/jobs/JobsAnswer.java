@@ -109,7 +109,7 @@ public record JobsAnswer(
 
     private List<String> sentences() {
         List<String> all =
-                new ArrayList<>(new JobSentences(units, study, shop.jobs().size()).all());
+                new ArrayList<>(new JobSentences(units, study, shop.jobs().size(), set()).all());
         UsefulPressureSentence.beyond(units, shop.unit().build(), useful).ifPresent(all::add);
         return all;
     }

@@ -145,9 +145,12 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
         return "Next: 'hotidle margins' with the same --build, --job and --set judges every limit of " + build + ".";
     }
 
+    /** Where a build comes from a measurement sheet. */
+    public static final String SAME_SHEET = " the same --sheet,";
+
     /** What to do about one that fails all the same. */
-    public static String nextJobs(String from, String set) {
-        return "Next: 'hotidle leaks' with --build " + from + " --by job" + set
+    public static String nextJobs(String from, String sheet, String set) {
+        return "Next: 'hotidle leaks' with" + sheet + " --build " + from + " --by job" + set
                 + " says which jobs together keep every limit.";
     }
 

@@ -23,7 +23,15 @@ public final class HeadroomPhrase {
         if (headroom == Double.NEGATIVE_INFINITY) {
             return "-";
         }
-        return Margin.ample(headroom) ? "ample" : String.format(Locale.ROOT, "%+.0f %%", 100 * headroom);
+        return Margin.ample(headroom)
+                ? "ample"
+                : String.format(Locale.ROOT, "%+." + digits(headroom) + "f %%", 100 * headroom);
+    }
+
+    /** A limit that only just fails or holds is not told as one that stands on it. */
+    private static int digits(double headroom) {
+        double percent = Math.abs(100 * headroom);
+        return percent >= 0.5 || percent == 0 ? 0 : percent >= 0.05 ? 1 : 2;
     }
 
     /** FAILS in capitals, so that it is seen. */

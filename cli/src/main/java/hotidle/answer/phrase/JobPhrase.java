@@ -147,7 +147,8 @@ public record JobPhrase(Quantity.UnitSystem units) {
 
     /** What to ask of jobs that keep every limit. */
     public static final String NEXT =
-            "Next: 'hotidle spread' with --job for each says how likely that is, with fits nobody has measured.";
+            "Fits that nobody has measured count as new here. Next: 'hotidle spread' with --job for each says how likely it is that all"
+                    + " holds.";
 
     /** Fewer jobs at a higher cost. */
     public static String fewest(List<String> jobs, String cost) {
@@ -187,6 +188,13 @@ public record JobPhrase(Quantity.UnitSystem units) {
     /** How high the set pressure may be with all jobs done. */
     public String ceiling(double pressure) {
         return "The highest set pressure with all of them done is " + Quantity.PRESSURE.with(units, pressure);
+    }
+
+    /** Where that is above the one asked for, at which limits fail that more pressure mends. */
+    public String more(double asked, double pressure) {
+        return "MORE pressure than " + Quantity.PRESSURE.with(units, asked)
+                + " is needed. With all of them done every limit holds at " + Quantity.PRESSURE.with(units, pressure)
+                + ", the highest that does; from which on, 'hotidle window' with --job for each says.";
     }
 
     /** What ends it. */

@@ -157,7 +157,8 @@ public record SpringPhrase(UnitSystem units) {
                     + " alike. Boost: a full land, which acts with its signal.";
 
     /** Where more shims are asked for than are put in (common practice: up to 4 mm). */
-    public static final String MANY_SHIMS = "More than 4 mm of shims is no job for shims: take another spring.";
+    public static final String MANY_SHIMS =
+            "More than 4 mm (0.16 in) of shims is no job for shims: take another spring.";
 
     /** What is missing in the file. */
     public static String noHeights(String regulator) {

@@ -27,8 +27,10 @@ import org.junit.jupiter.api.Test;
 /** Which sentence is said of jobs. */
 class JobSentencesTest {
 
+    private static final double SET = 30e5;
+
     private static List<String> said(JobStudy study, int jobs) {
-        return new JobSentences(UnitSystem.METRIC, study, jobs).all();
+        return new JobSentences(UnitSystem.METRIC, study, jobs, OptionalDouble.of(SET)).all();
     }
 
     @Test
@@ -102,6 +104,18 @@ class JobSentencesTest {
         assertTrue(line.contains("stall") && line.endsWith(" fails first."), line);
         JobStudy.Ceiling open = new JobStudy.Ceiling(OptionalDouble.of(28e5), Optional.empty(), 4e5, 28e5);
         assertTrue(said(none(Optional.empty(), Optional.of(open)), 2).get(1).endsWith("; higher ones were not tried."));
+    }
+
+    @Test
+    void whereMorePressureIsNeededThanIsAskedForThatIsSaid() {
+        JobStudy.Ceiling more = new JobStudy.Ceiling(OptionalDouble.of(22e5), Optional.of(FILM_AT_STALL), 4e5, 28e5);
+        List<String> said = new JobSentences(
+                        UnitSystem.METRIC, none(Optional.empty(), Optional.of(more)), 2, OptionalDouble.of(15e5))
+                .all();
+        assertEquals(
+                "MORE pressure than 15.00 bar is needed. With all of them done every limit holds at 22.00 bar, the highest that"
+                        + " does; from which on, 'hotidle window' with --job for each says.",
+                said.get(1));
     }
 
     @Test

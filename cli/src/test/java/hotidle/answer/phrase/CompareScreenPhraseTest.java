@@ -61,7 +61,7 @@ class CompareScreenPhraseTest {
                 CompareScreenPhrase.nextHolds("worn-after"));
         assertEquals(
                 "Next: 'hotidle leaks' with --build worn --by job --set 16.00bar says which jobs together keep every limit.",
-                CompareScreenPhrase.nextJobs("worn", METRIC.setTo(16e5)));
+                CompareScreenPhrase.nextJobs("worn", "", METRIC.setTo(16e5)));
     }
 
     @Test

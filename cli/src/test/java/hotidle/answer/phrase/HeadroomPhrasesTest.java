@@ -23,6 +23,13 @@ class HeadroomPhrasesTest {
     }
 
     @Test
+    void aLimitThatOnlyJustFailsIsNotToldAsZero() {
+        assertEquals("-0.3 %", HeadroomPhrase.of(-0.0031));
+        assertEquals("+0.04 %", HeadroomPhrase.of(0.0004));
+        assertEquals("+0 %", HeadroomPhrase.of(0));
+    }
+
+    @Test
     void headroomThatIsNotKnownIsNoNumber() {
         assertEquals("-", HeadroomPhrase.of(Double.NEGATIVE_INFINITY));
     }
