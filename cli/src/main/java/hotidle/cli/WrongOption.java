@@ -40,7 +40,7 @@ final class WrongOption {
         if (wrong instanceof CommandLine.MissingParameterException missing) {
             return "hotidle: " + wrong.getMessage() + "\nmend: "
                     + missing.getMissing().stream().map(WrongOption::wanted).collect(Collectors.joining("; "))
-                    + "; all: '"
+                    + "; more: '"
                     + name + " --help'";
         }
         return "hotidle: " + wrong.getMessage() + "\nmend: '" + name + " --help' says what is allowed";
@@ -48,7 +48,7 @@ final class WrongOption {
 
     /** What has to be written, and what that is. */
     private static String wanted(ArgSpec argument) {
-        String said = String.join(" ", argument.description());
+        String said = String.join(" ", argument.description()).replaceAll("\\.? Default: .*", "");
         return argument instanceof OptionSpec option
                 ? "write " + option.longestName() + " " + option.paramLabel() + ": " + said
                 : "write " + argument.paramLabel() + ": " + said;

@@ -59,14 +59,21 @@ record ScreenSentences(
         return all;
     }
 
-    /** What comes after jobs or another pressure: every limit where all hold here, else the jobs that keep those of the worst. */
+    /** Of the builds that no file has the last that stands on what was measured, or where no sheet was given the last. */
+    private String asked() {
+        List<String> written = described.units().keySet().stream()
+                .filter(name -> !made.contains(name))
+                .toList();
+        return made.stream()
+                .filter(name -> described.sheet().isPresent()
+                        && described.standsOn(name, written).equals(described.sheet()))
+                .reduce((one, later) -> later)
+                .orElse(made.get(made.size() - 1));
+    }
+
+    /** What comes after jobs or another pressure: every limit where the build asked for holds here, else the jobs that keep them. */
     private String nextAfter() {
-        String last = made.stream()
-                .reduce((one, later) -> comparison.failing(later).size()
-                                < comparison.failing(one).size()
-                        ? one
-                        : later)
-                .orElseThrow();
+        String last = asked();
         if (comparison.failing(last).isEmpty()) {
             return CompareScreenPhrase.nextHolds(last);
         }

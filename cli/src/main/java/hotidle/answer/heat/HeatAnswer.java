@@ -36,7 +36,9 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
     public String screen() {
         FirstScreen screen = new FirstScreen(Wrap.lines(HeatPhrase.CAUTION, "", "  "));
         screen.add(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
-        hottest().forEach(line -> screen.add(Wrap.lines(line, "", "  ")));
+        if (alone()) {
+            hottest().forEach(line -> screen.add(Wrap.lines(line, "", "  ")));
+        }
         screen.add(HeatPhrase.SETTLES).add(temperatures().fitted(Wrap.WIDTH));
         List<String> said = sentences(false);
         said.forEach(sentence -> screen.addWhereRoom(Wrap.lines(sentence, "", "  ")));
@@ -48,6 +50,9 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
                                 "",
                                 "  ")
                         + heat(duty, false).fitted(Wrap.WIDTH)));
+        if (!alone()) {
+            hottest().forEach(line -> screen.addWhereRoom(Wrap.lines(line, "", "  ")));
+        }
         return screen.text();
     }
 
@@ -70,6 +75,11 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
         blocks.add(Block.said(sentences(false)));
         shown(false).forEach(duty -> blocks.add(Block.table(HeatPhrase.FROM_AND_TO, heat(duty, true))));
         return blocks;
+    }
+
+    /** Of several builds the table tells side by side how hot each gets. */
+    private boolean alone() {
+        return study.builds().size() == 1;
     }
 
     /** How hot each build gets, in a sentence. */

@@ -57,14 +57,11 @@ public final class HeatPhrase {
             String atConverter,
             List<String> endless) {
         String from = converter.stream()
-                .mapToObj(one ->
-                        ", oil from the converter " + Quantity.TEMPERATURE.with(units, one) + " at " + atConverter)
+                .mapToObj(one -> ", converter out " + Quantity.TEMPERATURE.with(units, one) + " (" + atConverter + ")")
                 .findFirst()
                 .orElse("");
-        return build + ": hottest sump " + Quantity.TEMPERATURE.with(units, sump) + " at " + atSump + from
-                + (endless.isEmpty()
-                        ? "; no limit of the oil is reached."
-                        : "; BUT NO TEMPERATURE at " + String.join(", ", endless) + ".");
+        return build + ": hottest sump " + Quantity.TEMPERATURE.with(units, sump) + " (" + atSump + ")" + from
+                + (endless.isEmpty() ? "." : "; BUT NO TEMPERATURE at " + String.join(", ", endless) + ".");
     }
 
     /** Where a build comes to no temperature at all. */

@@ -147,8 +147,7 @@ public record JobPhrase(Quantity.UnitSystem units) {
 
     /** What to ask of jobs that keep every limit. */
     public static final String NEXT =
-            "Fits that nobody has measured count as new here. Next: 'hotidle spread' with --job for each says how likely it is that all"
-                    + " holds.";
+            "Unmeasured fits count as new: 'hotidle spread' with --job for each says how likely all holds then.";
 
     /** Fewer jobs at a higher cost. */
     public static String fewest(List<String> jobs, String cost) {

@@ -23,7 +23,7 @@ class HeatPhraseTest {
     @Test
     void howHotABuildGetsComesFirst() {
         assertEquals(
-                "worn: hottest sump 103 degC at climb, oil from the converter 150 degC at hot-idle; no limit of the oil is reached.",
+                "worn: hottest sump 103 degC (climb), converter out 150 degC (hot-idle).",
                 HeatPhrase.hottest(
                         UnitSystem.METRIC,
                         "worn",
@@ -33,7 +33,7 @@ class HeatPhraseTest {
                         "hot-idle",
                         List.of()));
         assertEquals(
-                "worn: hottest sump 103 degC at climb; BUT NO TEMPERATURE at stall, idle.",
+                "worn: hottest sump 103 degC (climb); BUT NO TEMPERATURE at stall, idle.",
                 HeatPhrase.hottest(
                         UnitSystem.METRIC,
                         "worn",
