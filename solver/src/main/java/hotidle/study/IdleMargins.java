@@ -21,7 +21,7 @@ public final class IdleMargins {
 
     /** By limit; none where no state is found. */
     public static Map<Judgement.Key, Margin> of(Transmission unit) {
-        return of(unit, idle(unit));
+        return of(unit, idle(unit).orElseThrow());
     }
 
     /** The same of another duty point at its own speed. */
@@ -36,15 +36,14 @@ public final class IdleMargins {
      */
     public static OptionalDouble gauge(Transmission unit) {
         String line = unit.command().line();
-        return state(unit, idle(unit)).stream()
+        return state(unit, idle(unit).orElseThrow()).stream()
                 .mapToDouble(state -> state.pressure(line))
                 .findFirst();
     }
 
-    private static DutyPoint idle(Transmission unit) {
-        return unit.duties().stream()
-                .min(Comparator.comparingDouble(DutyPoint::speed))
-                .orElseThrow();
+    /** The slowest duty point; empty where there is none. */
+    public static Optional<DutyPoint> idle(Transmission unit) {
+        return unit.duties().stream().min(Comparator.comparingDouble(DutyPoint::speed));
     }
 
     private static Optional<Solution> state(Transmission unit, DutyPoint idle) {

@@ -1,13 +1,10 @@
 package hotidle.circuits.create;
 
 import hotidle.study.IdleMargins;
-import hotidle.transmission.DutyPoint;
 import hotidle.transmission.QuotedSet;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
-import java.util.Comparator;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.DoubleConsumer;
 
 /**
@@ -36,11 +33,6 @@ final class IdleGauge {
 
     IdleGauge(Draft draft) {
         this.draft = draft;
-    }
-
-    /** The slowest driving condition. */
-    static Optional<DutyPoint> idle(Transmission unit) {
-        return unit.duties().stream().min(Comparator.comparingDouble(DutyPoint::speed));
     }
 
     /**
@@ -89,7 +81,7 @@ final class IdleGauge {
                 String.format(
                         Locale.ROOT,
                         "a gauge at %s can read from %s, %s, to %s, with the set pressure at any torque",
-                        idle(unit()).orElseThrow().name(),
+                        IdleMargins.idle(unit()).orElseThrow().name(),
                         SetPressure.told(least),
                         whatLeast,
                         SetPressure.told(most)));

@@ -1,6 +1,9 @@
 package hotidle.circuits.create;
 
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
 import hotidle.part.PumpChamber;
+import hotidle.study.IdleMargins;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.QuotedSet;
 import hotidle.transmission.SetPressure;
@@ -21,7 +24,7 @@ final class Needs {
         Transmission unit = draft.unit().orElseThrow();
         answers.number("converter-feed").ifPresent(needed -> feed(needed, QuotedSet.noTorque(unit)));
         answers.number("lubrication")
-                .ifPresent(needed -> IdleGauge.idle(unit).ifPresent(idle -> flow(needed, pumped(unit, idle))));
+                .ifPresent(needed -> IdleMargins.idle(unit).ifPresent(idle -> flow(needed, pumped(unit, idle))));
     }
 
     private static void feed(double needed, double line) {
@@ -40,14 +43,14 @@ final class Needs {
                     String.format(
                             Locale.ROOT,
                             "at idle speed the pump moves %.1f L/min (%.2f gpm) in all: what the lubrication needs must be less",
-                            pumped * LITRES_A_MINUTE,
-                            pumped * LITRES_A_MINUTE / LITRES_A_GALLON));
+                            pumped / LITRE_A_MINUTE,
+                            pumped / GALLON_A_MINUTE));
         }
     }
 
-    private static final double LITRES_A_MINUTE = 6e4;
+    private static final double LITRE_A_MINUTE = Units.parse("1L/min", Dimension.FLOW);
 
-    private static final double LITRES_A_GALLON = 3.785411784;
+    private static final double GALLON_A_MINUTE = Units.parse("1gpm", Dimension.FLOW);
 
     /** What all chambers displace [m³/s]. */
     private static double pumped(Transmission unit, DutyPoint idle) {
