@@ -153,7 +153,7 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
     }
 
     /** Where heat leaves no temperature; empty where it does everywhere. */
-    private Optional<String> tooHot(WindowAnswer.BuildWindow one) {
+    Optional<String> tooHot(WindowAnswer.BuildWindow one) {
         List<Window.SetPoint> points = one.window().tooHot();
         return points.isEmpty()
                 ? Optional.empty()
