@@ -212,7 +212,7 @@ class ReportCommandTest {
         assertTrue(text.contains("The unit as it is (worn) DOES NOT HOLD: "), text);
         assertTrue(
                 text.contains(
-                        "As it is it may be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold."),
+                        "As it is it may be set: NOTHING. No pressure of those tried, 83 to 400 psi, makes it hold."),
                 text);
         assertTrue(
                 Pattern.compile("After these repairs it may be set: \\d+ to \\d+ psi")

@@ -88,7 +88,7 @@ class SheetCommandTest {
         Run worn = Run.of("sheet", "shuttle-five", "--build", "worn", "--expected");
         Run done = Run.of("sheet", "shuttle-five", "--build", "worn", "--job", "pump", "--set", "240psi", "--expected");
         assertEquals(HotIdle.DONE, done.code(), done.err());
-        assertTrue(done.err().contains("after the job pump, set to 240 psi"), done.err());
+        assertTrue(done.err().contains("After the job pump, set to 240 psi"), done.err());
         assertTrue(soundTo(done.out()) > 1.4 * soundTo(worn.out()), done.out());
     }
 

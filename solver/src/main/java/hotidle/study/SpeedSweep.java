@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * A unit over engine speed at one duty, rising and then falling, each state started from the one before it. Past 300 lines, since
@@ -134,6 +135,15 @@ public final class SpeedSweep {
     /** The states that figures are taken from: the rising or the falling ones, or each solved from cold. */
     public List<Outcome> shown() {
         return shown;
+    }
+
+    /** Whether no gauge in this range tells it from another over the same speeds, see {@link TellingReading}. */
+    public boolean readsAs(SpeedSweep other) {
+        List<Integer> all = IntStream.range(
+                        0, Math.min(shown().size(), other.shown().size()))
+                .boxed()
+                .toList();
+        return TellingReading.of(List.of(this), List.of(other), all).isEmpty();
     }
 
     /** Sweeps and shows the rising sweep; speeds [rev/s] rise. */

@@ -5,7 +5,6 @@ import hotidle.answer.phrase.LessonPhrase;
 import hotidle.answer.phrase.UnitFaultPhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.fault.UnitFault;
-import hotidle.study.TellingReading;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
@@ -57,11 +56,9 @@ record LessonAlike(DescribedCircuit circuit, List<LessonUnit> cases, boolean nam
     }
 
     private static boolean alike(LessonUnit one, LessonUnit other) {
-        return TellingReading.of(
-                        one.sweeps(),
-                        other.sweeps(),
-                        IntStream.range(0, one.sweep().shown().size()).boxed().toList())
-                .isEmpty();
+        return IntStream.range(0, one.sweeps().size())
+                .allMatch(
+                        range -> one.sweeps().get(range).readsAs(other.sweeps().get(range)));
     }
 
     private static String measured(UnitFault fault) {

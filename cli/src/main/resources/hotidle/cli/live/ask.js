@@ -50,6 +50,9 @@ async function post(kind, body, signal) {
 /** Answers that are awaited: for who measures or tests the page. */
 window.awaited = 0;
 
+/** Those of them that come long after the others: what may be set. */
+window.awaitedLong = 0;
+
 /** Answers that came. */
 window.answered = 0;
 
@@ -57,11 +60,14 @@ const numbered = (question) => ({ ...question, page: PAGE, number: ++number });
 
 /** Asks once; a signal takes the question back. */
 export async function ask(kind, question, signal) {
+  const long = kind === 'window' ? 1 : 0;
   window.awaited += 1;
+  window.awaitedLong += long;
   try {
     return await post(kind, numbered(question), signal);
   } finally {
     window.awaited -= 1;
+    window.awaitedLong -= long;
   }
 }
 

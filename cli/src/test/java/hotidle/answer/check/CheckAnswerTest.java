@@ -29,8 +29,9 @@ class CheckAnswerTest {
         String first =
                 said(1, Map.of(), false, UnitSystem.SHOP).lines().findFirst().orElseThrow();
         assertEquals(
-                "training-rig: " + RIG.nodes().size() + " nodes, " + RIG.parts().size() + " parts, "
-                        + RIG.builds().size() + " builds, " + RIG.sizes().size() + " sizes that wear, 1 warning",
+                "training-rig: no mistake found, 1 warning (" + RIG.nodes().size() + " nodes, "
+                        + RIG.parts().size() + " parts, " + RIG.builds().size() + " builds, "
+                        + RIG.sizes().size() + " sizes that wear)",
                 first);
     }
 

@@ -158,9 +158,9 @@ class SpringAnswerTest {
     @Test
     void moreThanAFewMillimetresOfShimsIsNoJobForShims() {
         assertTrue(words(answer(UnitSystem.METRIC, List.of(made(change(Lever.SHIM, "", 0, 4.2e-3)))))
-                .contains("More than 4 mm of shims"));
+                .contains("More than 4 mm (0.16 in) of shims"));
         assertFalse(words(answer(UnitSystem.METRIC, List.of(made(change(Lever.SHIM, "", 0, 3.8e-3)))))
-                .contains("More than 4 mm of shims"));
+                .contains("More than 4 mm (0.16 in) of shims"));
     }
 
     @Test

@@ -38,10 +38,13 @@ final class LivePage {
     private static final String SEEN = """
             const scales = [...document.querySelectorAll('.scale')];
             scales.forEach((one) => { one.style.display = 'none'; });
+            const later = document.querySelector('#verdict .later');
+            later.style.display = 'none';
             const seen = [...document.querySelectorAll('main section:not(#lesson)')].map((panel) => [panel.id, panel.innerText,
               ...[...panel.querySelectorAll('input, select')].map((one) => one.type === 'radio' ? one.checked : one.value),
               ...[...panel.querySelectorAll('svg:not(.scale) text')].map((one) => one.textContent)].join('|')).join('\\n');
             scales.forEach((one) => { one.style.display = ''; });
+            later.style.display = '';
             return seen
             """;
 
@@ -97,10 +100,17 @@ final class LivePage {
         }
     }
 
-    /** Waits until all that was asked for stands there. */
+    /** Waits until all that was asked for stands there, but for what may be set, which takes seconds: see {@link #wholly}. */
     void settled() {
         until(
-                "document.getElementById('verdict')?.dataset.verdict && window.awaited === 0 && !document.querySelector('.waiting, .costing, section.old, .scales.old, .causes.old, #gauges[aria-busy]')");
+                "document.getElementById('verdict')?.dataset.verdict && window.awaited === window.awaitedLong && !document.querySelector("
+                        + "'.waiting:not(.later), .costing, section.old, .scales.old, .causes.old, #gauges[aria-busy]')");
+    }
+
+    /** Waits until what may be set stands there too. */
+    void wholly() {
+        settled();
+        until("window.awaited === 0 && !document.querySelector('.waiting')");
     }
 
     String text(String selector) {

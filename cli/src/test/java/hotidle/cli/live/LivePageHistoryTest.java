@@ -35,6 +35,8 @@ class LivePageHistoryTest {
         unfoldTheCurve(page);
         page.find(HUB).sendKeys("1", Keys.BACK_SPACE, Keys.TAB); // begun and put back: the field goes on with the rest
         List<String> steps = new ArrayList<>(List.of(all(page)));
+        page.wholly();
+        String maySet = page.text("#may-set");
         page.type(HUB, "0.0012");
         steps.add(all(page));
         page.type("[aria-label^='Engine speed [']", "725");
@@ -55,6 +57,8 @@ class LivePageHistoryTest {
             assertEquals("", LivePage.difference(steps.get(i), all(page)), "undone to step " + i);
         }
         assertFalse(page.find("#undo").isEnabled());
+        page.wholly();
+        assertEquals(maySet, page.text("#may-set"), "what may be set is not of the state that was undone");
         for (int i = 1; i < steps.size(); i++) {
             page.click("#redo");
             assertEquals("", LivePage.difference(steps.get(i), all(page)), "done again to step " + i);
