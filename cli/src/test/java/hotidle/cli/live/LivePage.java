@@ -20,7 +20,7 @@ final class LivePage {
     static final String IDLE = "build=worn&duty=hot-idle";
 
     /** Panels that are shut at first and that most tests turn at. */
-    private static final String OPENED = "&fold=sheet+gauges";
+    static final String OPENED = "&fold=sheet+gauges";
 
     /** Nothing on the page takes longer, on a machine that is busy with other tests [ms]. */
     private static final long PATIENCE = 60_000;

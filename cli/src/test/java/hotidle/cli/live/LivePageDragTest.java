@@ -60,6 +60,8 @@ class LivePageDragTest {
     /** What the pictures took, browser's and program's, over the time that sliders were held. */
     private final Spent spent = new Spent();
 
+    private static final String BEGUN = LivePage.IDLE + "&kept=build%3Drestored%26duty%3Dhot-idle";
+
     private void drag(LivePage page, String selector, int there) {
         WebElement slider = page.find(selector);
         int width = slider.getSize().getWidth();
@@ -105,7 +107,7 @@ class LivePageDragTest {
 
     @Test
     void slidersDraggedLeaveNoErrorNoStalePictureAndNoMemory(LivePage page) throws Exception {
-        page.open(LivePage.IDLE + "&kept=build%3Drestored%26duty%3Dhot-idle");
+        page.open(BEGUN);
         long begun = System.nanoTime();
         long first = 0;
         int drags = 0;
@@ -119,7 +121,7 @@ class LivePageDragTest {
             }
             if (drags % SLIDERS.size() == 0) {
                 verdictIsTheNewest(page);
-                page.js("location.hash = arguments[0]", LivePage.IDLE + "&kept=build%3Drestored%26duty%3Dhot-idle");
+                page.js("location.hash = arguments[0]", BEGUN + LivePage.OPENED);
                 page.settled();
             }
             if (first == 0 && (System.nanoTime() - begun) / 1e9 > FIRST) {
