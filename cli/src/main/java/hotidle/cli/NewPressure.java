@@ -3,7 +3,6 @@ package hotidle.cli;
 import hotidle.circuits.text.Dimension;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
 
 /**
  * A set pressure in place of a build's own.
@@ -46,18 +45,6 @@ record NewPressure(double pressure, String written, SetBy setBy) {
     Adjustable of(Adjustable build) {
         build.unit().command();
         setBy.at(build.unit(), pressure, "--set " + written);
-        refuseBelowSignals(build.unit());
         return build.setTo(pressure, setBy.by());
-    }
-
-    /** Without a solenoid the spring alone is changed, and no spring pulls. */
-    private void refuseBelowSignals(Transmission unit) {
-        double least = SetPressure.lowest(unit);
-        if (pressure < least) {
-            throw new WrongInputException("hotidle: --set " + written + ": " + unit.build()
-                    + " cannot be set so low\nwhy:  throttle pressure alone holds " + SetPressure.told(least)
-                    + " without a spring\nmend: write --set " + (long) Math.ceil(least / SetPressure.PSI)
-                    + "psi or more");
-        }
     }
 }

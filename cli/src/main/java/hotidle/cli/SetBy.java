@@ -44,8 +44,12 @@ final class SetBy {
         try {
             return SetPressure.of(unit, pressure, by());
         } catch (IllegalArgumentException impossible) {
+            double lowest = SetPressure.lowest(unit, by());
             throw new WrongInputException("hotidle: " + written + ": " + unit.build() + " cannot be set so\nwhy:  "
-                    + impossible.getMessage());
+                    + impossible.getMessage()
+                    + (pressure < lowest
+                            ? "\nmend: write " + (long) Math.ceil(lowest / SetPressure.PSI) + "psi or more"
+                            : ""));
         }
     }
 }

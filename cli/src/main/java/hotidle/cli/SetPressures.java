@@ -37,9 +37,12 @@ final class SetPressures {
      */
     static List<Double> of(String tried, List<Transmission> units) {
         List<Double> pressures = of(tried);
-        double least =
-                Math.ceil(units.stream().mapToDouble(SetPressure::lowest).max().orElseThrow() / SetPressure.PSI)
-                        * SetPressure.PSI;
+        double least = Math.ceil(units.stream()
+                                .mapToDouble(unit -> SetPressure.lowest(unit, SetPressure.By.COMMAND_AND_SPRING))
+                                .max()
+                                .orElseThrow()
+                        / SetPressure.PSI)
+                * SetPressure.PSI;
         if (least <= pressures.get(0)) {
             return pressures;
         }

@@ -81,7 +81,10 @@ class SweptDutyTest {
                 Options.of(new AskedPressure(), "--set", "60psi").pressure().orElseThrow();
         String why =
                 assertThrows(WrongInputException.class, () -> low.of(fresh)).getMessage();
-        assertTrue(why.contains("cannot be set so low\nwhy:  throttle pressure alone holds 83 psi"), why);
+        assertTrue(
+                why.contains("the line cannot be set below 83 psi (5.7 bar): pilot and throttle pressure hold that"),
+                why);
+        assertTrue(why.endsWith("\nmend: write 83psi or more"), why);
         NewPressure least =
                 Options.of(new AskedPressure(), "--set", "84psi").pressure().orElseThrow();
         assertEquals(84 * 6894.757, least.of(fresh).unit().highestSet(), 2e3);

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  */
 public record HighestHeld(OptionalDouble pressure, boolean all) {
 
-    /** Set pressures tried: 20 to 400 psi (chosen) [Pa]. */
+    /** Set pressures tried: 20 psi, or the lowest that it can be set to, to 400 psi (chosen) [Pa]. */
     private static final double LOWEST = 20 * SetPressure.PSI;
 
     private static final double HIGHEST = 400 * SetPressure.PSI;
@@ -64,11 +64,12 @@ public record HighestHeld(OptionalDouble pressure, boolean all) {
         if (top.held()) {
             return Optional.of(new HighestHeld(OptionalDouble.of(top.asked()), true));
         }
-        TriedPressure best = tried(build, duty, series, LOWEST, step);
+        double lowest = Math.max(LOWEST, SetPressure.lowest(build.unit(), SetPressure.By.COMMAND_AND_SPRING));
+        TriedPressure best = tried(build, duty, series, lowest, step);
         if (!best.held()) {
             return Optional.of(new HighestHeld(OptionalDouble.empty(), false));
         }
-        SignChange search = new SignChange(LOWEST, best.over(), HIGHEST, top.over(), NEAR);
+        SignChange search = new SignChange(lowest, best.over(), HIGHEST, top.over(), NEAR);
         while (search.open()) {
             double set = search.next();
             TriedPressure now = tried(build, duty, series, set, step);

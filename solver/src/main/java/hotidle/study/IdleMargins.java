@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * The margins of a unit's slowest duty point, or of another, at that point's own speed, without what is searched: to see fast what moves them.
- * Regulation is not among them. What a gauge reads there is found with them.
+ * The margins of a unit's slowest duty point, or of another, at that point's own speed, without what is searched: to see fast what moves
+ * them. Regulation is not among them. What a gauge reads there is found with them.
  */
 public final class IdleMargins {
 

@@ -139,10 +139,7 @@ public final class SpeedSweep {
 
     /** Whether no gauge in this range tells it from another over the same speeds, see {@link TellingReading}. */
     public boolean readsAs(SpeedSweep other) {
-        List<Integer> all = IntStream.range(
-                        0, Math.min(shown().size(), other.shown().size()))
-                .boxed()
-                .toList();
+        List<Integer> all = IntStream.range(0, shown().size()).boxed().toList();
         return TellingReading.of(List.of(this), List.of(other), all).isEmpty();
     }
 

@@ -93,7 +93,8 @@ public record SpringStudy(
         List<Way> ways = SpringChange.of(unit, pressure).parallelStream()
                 .map(change -> new Way(change, change.unit().map(made -> effect(made, asIs::state))))
                 .toList();
-        return new SpringStudy(unit, pressure, QuotedSet.now(unit), SetPressure.leastBySpring(unit), asIs, ways);
+        return new SpringStudy(
+                unit, pressure, QuotedSet.now(unit), SetPressure.lowest(unit, SetPressure.By.SPRING), asIs, ways);
     }
 
     /** @param start state of the unit as it is at a duty, from which that with the change is solved */

@@ -67,7 +67,7 @@ public record UsefulPressure(
      * @return empty where torque cannot be asked of the unit, or the pressure is too low to look below it
      */
     public static Optional<UsefulPressure> below(Transmission unit, SetPressure.By by, double highest) {
-        double lowest = by == SetPressure.By.SPRING ? Math.max(LOWEST, SetPressure.leastBySpring(unit)) : LOWEST;
+        double lowest = Math.max(LOWEST, SetPressure.lowest(unit, by));
         return TorqueConditions.given(unit) && lowest < highest
                 ? Optional.of(
                         of(unit, Window.Raised.by(unit, by), List.of(lowest, highest), TorqueConditions.USUAL_SPEED))

@@ -20,6 +20,9 @@ public final class SetPressure {
     /** Pound-force per square inch, in which set pressures are tried and told: 4.4482216152605 N over (0.0254 m)² [Pa]. */
     public static final double PSI = 6894.757293168362;
 
+    /** A unit without preload stands at the lowest, but for rounding (ours) [-]. */
+    private static final double ROUNDING = 1e-9;
+
     private SetPressure() {}
 
     /** A pressure [Pa] in a message, in both units of the trade. */
@@ -39,12 +42,17 @@ public final class SetPressure {
      * @param unit     as it is
      * @param pressure highest set pressure in the forward ranges [Pa], above zero
      * @param by       what is changed
-     * @throws IllegalArgumentException where the unit has no forward range, the pressure is not above zero, or by the spring alone it
-     *     lies below what pilot and throttle pressure hold without any spring
+     * @throws IllegalArgumentException where the unit has no forward range, or the pressure is not above zero or lies below the
+     *     {@link #lowest}, for no spring pulls
      */
     public static Transmission of(Transmission unit, double pressure, By by) {
         if (!(pressure > 0)) {
             throw new IllegalArgumentException("set pressure is " + pressure + " Pa and must be above zero");
+        }
+        double lowest = lowest(unit, by);
+        if (pressure < lowest * (1 - ROUNDING)) {
+            throw new IllegalArgumentException("by its spring alone the line cannot be set below " + told(lowest)
+                    + ": pilot and throttle pressure hold that without a spring");
         }
         if (by == By.SPRING) {
             return bySpring(unit, pressure);
@@ -57,8 +65,17 @@ public final class SetPressure {
         return unit.with(withPreload(unit.network(), scaled.regulator(), preload), scaled);
     }
 
-    /** The lowest set pressure that another spring alone gives [Pa]: what pilot and throttle pressure hold without any spring. */
-    public static double leastBySpring(Transmission unit) {
+    /**
+     * The lowest pressure that a unit can be set to [Pa]: by its spring alone what pilot and throttle pressure hold without any; by its
+     * command too anything above zero, unless it has no solenoid, so that the spring alone is changed all the same.
+     *
+     * @throws NotCommandedException where nothing commands the line
+     */
+    public static double lowest(Transmission unit, By by) {
+        return by == By.SPRING || unit.command().pilot().isEmpty() ? withoutSpring(unit) : 0;
+    }
+
+    private static double withoutSpring(Transmission unit) {
         Command command = unit.command().onOtherSpring();
         return unit.forwardControls().stream()
                 .mapToDouble(control -> command.withoutSpring(unit.network(), command.atHighest(control)))
@@ -66,23 +83,10 @@ public final class SetPressure {
                 .orElseThrow();
     }
 
-    /**
-     * The lowest pressure that a unit can be set to by its command and spring [Pa]: without a solenoid the spring alone is changed, and no
-     * spring pulls; with one its command is scaled down to anything above zero.
-     */
-    public static double lowest(Transmission unit) {
-        return unit.command().pilot().isPresent() ? 0 : leastBySpring(unit);
-    }
-
     private static Transmission bySpring(Transmission unit, double pressure) {
         Command command = unit.command().onOtherSpring();
         List<Control> controls =
                 unit.forwardControls().stream().map(command::atHighest).toList();
-        double least = leastBySpring(unit);
-        if (pressure < least) {
-            throw new IllegalArgumentException("by its spring alone the line cannot be set below " + told(least)
-                    + ": pilot and throttle pressure hold that without a spring");
-        }
         double preload = controls.stream()
                 .mapToDouble(control -> command.preloadFor(unit.network(), control, pressure))
                 .min()

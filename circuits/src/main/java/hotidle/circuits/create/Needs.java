@@ -13,6 +13,10 @@ import java.util.Locale;
 /** Refuses needs that a unit could never meet: more pressure than it is fed from, more oil than its pump moves. */
 final class Needs {
 
+    private static final double LITRE_A_MINUTE = Units.parse("1L/min", Dimension.FLOW);
+
+    private static final double GALLON_A_MINUTE = Units.parse("1gpm", Dimension.FLOW);
+
     private Needs() {}
 
     /**
@@ -47,10 +51,6 @@ final class Needs {
                             pumped / GALLON_A_MINUTE));
         }
     }
-
-    private static final double LITRE_A_MINUTE = Units.parse("1L/min", Dimension.FLOW);
-
-    private static final double GALLON_A_MINUTE = Units.parse("1gpm", Dimension.FLOW);
 
     /** What all chambers displace [m³/s]. */
     private static double pumped(Transmission unit, DutyPoint idle) {

@@ -88,6 +88,21 @@ class SpringAloneTest {
         assertTrue(SetPressure.of(fresh, alone - 100).highestSet() > 0, "command and spring together can");
     }
 
+    /**
+     * There command and spring together are the spring alone. Full throttle presses the throttle valve by 3.8 N + 4 N/mm · 10.8 mm on
+     * 55 mm², and that pressure acts on 150 mm² against 225 of the line; the regulator's spring of 8 N/mm is pressed by 0.50 mm more
+     * at its first edge.
+     */
+    @Test
+    void withoutASolenoidNoSpringPullsForALowerLine() {
+        Transmission crescent = Ready.of("crescent-four").circuit().unit("fresh");
+        double least = SetPressure.lowest(crescent, SetPressure.By.COMMAND_AND_SPRING);
+        assertEquals((3.8 + 4 * 10.8) / 55e-6 * 150 / 225, least, 1);
+        assertThrows(IllegalArgumentException.class, () -> SetPressure.of(crescent, least - 100));
+        assertEquals(-8 * 0.50, preload(SetPressure.of(crescent, least)), 1e-6, "slack where it regulates");
+        assertEquals(0, SetPressure.lowest(CIRCUIT.unit("fresh"), SetPressure.By.COMMAND_AND_SPRING));
+    }
+
     @Test
     void aWindowBySpringAloneTriesUnitsWhosePilotPressureStays() {
         Transmission fresh = CIRCUIT.unit("fresh");

@@ -136,7 +136,7 @@ public record LiveUnitRecord(
                         .toList(),
                 unit.duties().stream().map(LiveUnitRecord::duty).toList(),
                 unit.commanded().isPresent() ? OptionalDouble.of(unit.highestSet()) : OptionalDouble.empty(),
-                SliderEnds.SET_PRESSURE,
+                SliderEnds.setPressure(unit),
                 build.dimensions().stream()
                         .map(size -> size(circuit, build.dimensions(), size))
                         .toList(),

@@ -1,6 +1,7 @@
 package hotidle.answer.live;
 
 import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -15,7 +16,16 @@ import java.util.stream.DoubleStream;
 public record SliderEnds(double low, double high) {
 
     /** Of a set pressure, and of one that is typed (chosen) [Pa]. */
-    public static final SliderEnds SET_PRESSURE = new SliderEnds(50 * SetPressure.PSI, 400 * SetPressure.PSI);
+    private static final SliderEnds SET_PRESSURE = new SliderEnds(50 * SetPressure.PSI, 400 * SetPressure.PSI);
+
+    /** Of the set pressure of a unit, no lower than it can be set. */
+    public static SliderEnds setPressure(Transmission unit) {
+        return unit.commanded().isEmpty()
+                ? SET_PRESSURE
+                : new SliderEnds(
+                        Math.max(SET_PRESSURE.low, SetPressure.lowest(unit, SetPressure.By.COMMAND_AND_SPRING)),
+                        SET_PRESSURE.high);
+    }
 
     /** A digit that is lost when an end is typed as it is shown (ours) [-]. */
     private static final double ROUNDING = 2e-3;

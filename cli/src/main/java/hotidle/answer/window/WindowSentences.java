@@ -128,7 +128,7 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
     /** Below what it cannot be set; empty where all pressures tried are above that. */
     private Optional<String> lowest(WindowAnswer.BuildWindow one) {
         double tried = one.window().points().get(0).pressure();
-        double lowest = SetPressure.lowest(one.unit());
+        double lowest = SetPressure.lowest(one.unit(), SetPressure.By.COMMAND_AND_SPRING);
         return lowest > 0 && tried - lowest < SetPressure.PSI
                 ? Optional.of(phrase().lowest(one.name(), tried))
                 : Optional.empty();

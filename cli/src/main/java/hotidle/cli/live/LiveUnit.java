@@ -46,10 +46,9 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
      * @throws WrongStateException where there is none
      */
     Adjustable adjustable(AskedState asked) {
+        SliderEnds ends = SliderEnds.setPressure(written(asked).unit());
         asked.setPressurePa()
-                .ifPresent(pressure -> require(
-                        SliderEnds.SET_PRESSURE.hold(pressure),
-                        LivePhrase.setPressures(SliderEnds.SET_PRESSURE.low(), SliderEnds.SET_PRESSURE.high())));
+                .ifPresent(pressure -> require(ends.hold(pressure), LivePhrase.setPressures(ends.low(), ends.high())));
         try {
             Adjustable sized = worked(asked).resized(asked.sizes());
             Adjustable set = asked.setPressurePa().isEmpty()

@@ -3,6 +3,7 @@ package hotidle.answer.live;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.answer.ReadyCircuits;
 import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -18,6 +19,24 @@ class SliderEndsTest {
             size("bore", WearSize.SizeKind.LENGTH, 0.0200, 0.0200, OptionalDouble.of(0.0201));
     private static final WearSize VALVE =
             size("valve", WearSize.SizeKind.LENGTH, 0.0199, 0.0199, OptionalDouble.empty());
+
+    @Test
+    void noSetPressureIsSlidToThatTheUnitCannotBeSetTo() {
+        assertEquals(
+                50 * ReadyCircuits.PSI,
+                SliderEnds.setPressure(ReadyCircuits.read("shuttle-five").unit())
+                        .low(),
+                1);
+        double least = SliderEnds.setPressure(
+                        ReadyCircuits.read("crescent-four").unit())
+                .low();
+        assertEquals(83 * ReadyCircuits.PSI, least, ReadyCircuits.PSI, "throttle pressure alone holds that");
+        assertEquals(
+                50 * ReadyCircuits.PSI,
+                SliderEnds.setPressure(ReadyCircuits.read("training-rig").unit())
+                        .low(),
+                1);
+    }
 
     @Test
     void aBoreIsSlidToThreeTimesItsAllowance() {

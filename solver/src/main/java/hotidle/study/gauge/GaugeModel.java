@@ -10,7 +10,6 @@ import hotidle.part.PumpChamber;
 import hotidle.result.Solution;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +41,6 @@ final class GaugeModel {
     private final List<GaugeReading.Row> rows;
     private final Map<TestPoint, List<Integer>> points = new LinkedHashMap<>();
     private final Map<TestPoint, SolvedFaults.SoundState> base = new HashMap<>();
-    private final Map<TestPoint, SolvedState> starts = new HashMap<>();
     private final Map<TestPoint, DeliverySpread> spreads = new HashMap<>();
     private final List<TestPoint> unsolved = new ArrayList<>();
     private final Tolerances tolerances;
@@ -79,14 +77,7 @@ final class GaugeModel {
         for (int i = 0; i < asked.size(); i++) {
             TestPoint point = asked.get(i);
             solved.get(i).spread().ifPresent(spread -> spreads.put(point, spread));
-            solved.get(i)
-                    .state()
-                    .ifPresentOrElse(
-                            state -> {
-                                base.put(point, state);
-                                starts.put(point, state.start());
-                            },
-                            () -> unsolved.add(point));
+            solved.get(i).state().ifPresentOrElse(state -> base.put(point, state), () -> unsolved.add(point));
         }
     }
 
@@ -125,7 +116,9 @@ final class GaugeModel {
 
     /** The same for a series to start from. */
     Map<TestPoint, SolvedState> starts() {
-        return Collections.unmodifiableMap(starts);
+        Map<TestPoint, SolvedState> starts = new HashMap<>();
+        base.forEach((point, state) -> starts.put(point, state.start()));
+        return starts;
     }
 
     Transmission sound() {
@@ -154,7 +147,7 @@ final class GaugeModel {
 
     /** The same with what each number that is not known moves each row by: of many rows far quicker than their covariance. */
     Expectation.Slopes soundSlopes(Series series) {
-        return swept(series, List.of(List.of()), StartStates.of(starts))
+        return swept(series, List.of(List.of()), StartStates.of(starts()))
                 .get(0)
                 .orElseThrow()
                 .slopes();
@@ -170,7 +163,7 @@ final class GaugeModel {
         double[] mean = new double[rows.size()];
         series.use(unit.network());
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
-            series.restart(starts.get(point.getKey()));
+            series.restart(base.get(point.getKey()).start());
             if (!series.solve(point.getKey().conditions(unit))) {
                 return Optional.empty();
             }
@@ -186,7 +179,7 @@ final class GaugeModel {
         int number = 0;
         series.use(unit.network());
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
-            series.restart(starts.get(point.getKey()));
+            series.restart(base.get(point.getKey()).start());
             if (!series.solve(point.getKey().conditions(unit))) {
                 return Optional.empty();
             }
@@ -217,7 +210,7 @@ final class GaugeModel {
      * is not found.
      */
     List<Optional<Expectation>> along(Series series, List<List<UnitFault.Sized>> units) {
-        return along(series, units, StartStates.of(starts)).stream()
+        return along(series, units, StartStates.of(starts())).stream()
                 .map(one -> one.map(SolvedPoints::expected))
                 .toList();
     }
