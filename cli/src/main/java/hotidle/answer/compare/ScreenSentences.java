@@ -61,14 +61,18 @@ record ScreenSentences(
 
     /** Of the builds that no file has the last that stands on what was measured, or where no sheet was given the last. */
     private String asked() {
-        List<String> written = described.units().keySet().stream()
-                .filter(name -> !made.contains(name))
-                .toList();
         return made.stream()
-                .filter(name -> described.sheet().isPresent()
-                        && described.standsOn(name, written).equals(described.sheet()))
+                .filter(name -> described.sheet().isPresent() && standsOn(name).equals(described.sheet()))
                 .reduce((one, later) -> later)
                 .orElse(made.get(made.size() - 1));
+    }
+
+    private Optional<String> standsOn(String build) {
+        return described.standsOn(
+                build,
+                described.units().keySet().stream()
+                        .filter(name -> !made.contains(name))
+                        .toList());
     }
 
     /** What comes after jobs or another pressure: every limit where the build asked for holds here, else the jobs that keep them. */
@@ -77,10 +81,7 @@ record ScreenSentences(
         if (comparison.failing(last).isEmpty()) {
             return CompareScreenPhrase.nextHolds(last);
         }
-        List<String> written = described.units().keySet().stream()
-                .filter(name -> !made.contains(name))
-                .toList();
-        String from = described.standsOn(last, written).orElse(last);
+        String from = standsOn(last).orElse(last);
         double set = described.units().get(last).highestSet();
         boolean other = Math.abs(set - described.units().get(from).highestSet()) > Command.AGREE;
         String sheet = described.sheet().filter(from::equals).isPresent() ? CompareScreenPhrase.SAME_SHEET : "";
