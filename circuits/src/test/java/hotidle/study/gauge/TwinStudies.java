@@ -21,7 +21,8 @@ record TwinStudies(Twins twins) {
     /**
      * Twins with one fault each, of which the readings leave three causes or more, those as one that no reading allowed can tell apart:
      * how many of these are left after the reading that is proposed, after one at random, after three and after all that are allowed.
-     * Once all readings together agree with the build, no further one is proposed; such twins are marked.
+     * Once all readings together agree with the build, no further one is proposed; such twins are marked. Each twin is drawn by numbers
+     * of its own and shows the same in whatever order it is read, so that two ways of proposing are compared on the same twins.
      *
      * @param shown whether the fault of each shows in the usual readings; otherwise most do not, and it is chance that such readings
      *              disagree
@@ -32,8 +33,9 @@ record TwinStudies(Twins twins) {
         TwinNext galleries = new TwinNext();
         TwinNext apart = new TwinNext();
         while (apart.size() < count) {
-            UnitFault.Sized fault = shown ? twins.shown(random) : twins.any(random);
-            Optional<TwinDraw.OnStand> stand = twins.draw.onStand(List.of(fault), random);
+            Random own = new Random(random.nextLong());
+            UnitFault.Sized fault = shown ? twins.shown(own) : twins.any(own);
+            Optional<TwinDraw.OnStand> stand = twins.draw.onStand(List.of(fault), own);
             Optional<List<GaugeReading>> read = stand.flatMap(one -> one.read(twins.places));
             if (read.isEmpty()) {
                 continue;
@@ -42,36 +44,37 @@ record TwinStudies(Twins twins) {
             if (twins.galleries(found).size() < 3 || allowed.told(found) < 3) {
                 continue;
             }
-            Followed followed = new Followed(twins, allowed, stand.get(), likely(found));
+            Optional<List<GaugeReading>> further = stand.get().read(allowed.further);
+            if (further.isEmpty()) {
+                continue;
+            }
+            Followed followed = new Followed(twins, allowed, further.get(), likely(found));
             List<GaugeFindings> proposed = followed.proposed(found);
             if (proposed.isEmpty()) {
                 apart.kept++;
                 continue;
             }
-            Optional<GaugeFindings> chance = followed.more(found, List.of(allowed.any(random)));
+            GaugeFindings chance = followed.more(found, allowed.any(own).row());
             GaugeFindings last = proposed.get(proposed.size() - 1);
-            Optional<GaugeFindings> all = followed.all(last);
-            if (chance.isPresent() && all.isPresent()) {
-                String one = galleries.add(
-                        found,
-                        chance.get(),
-                        proposed,
-                        all.get(),
-                        told -> AllowedReadings.told(twins, told).size());
-                String other = apart.add(found, chance.get(), proposed, all.get(), allowed::told);
-                System.out.printf(
-                        Locale.ROOT,
-                        "%-36s %.3g, truth %.3f then %.3f after %d more%s; of one gallery as one: %s; those none can tell apart as one:"
-                                + " %s%n",
-                        fault.fault().name(),
-                        fault.size(),
-                        share(fault.fault(), found),
-                        share(fault.fault(), last),
-                        proposed.size(),
-                        last.agreement().agrees() ? ", all agree" : "",
-                        one,
-                        other);
-            }
+            GaugeFindings all = followed.all(found);
+            String one = galleries.add(
+                    found,
+                    chance,
+                    proposed,
+                    all,
+                    told -> AllowedReadings.told(twins, told).size());
+            String other = apart.add(found, chance, proposed, all, allowed::told);
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-36s %.3g, truth %.3f then %.3f after %d more%s; of one gallery as one: %s; those none can tell apart as one: %s%n",
+                    fault.fault().name(),
+                    fault.size(),
+                    share(fault.fault(), found),
+                    share(fault.fault(), last),
+                    proposed.size(),
+                    last.agreement().agrees() ? ", all agree" : "",
+                    one,
+                    other);
         }
         return String.format(
                 Locale.ROOT,
@@ -101,51 +104,57 @@ record TwinStudies(Twins twins) {
     /**
      * A twin whose readings are followed further.
      *
-     * @param likely faults that are looked at
+     * @param further what each reading that is allowed shows on it, the same in whatever order they are taken
+     * @param likely  faults that are looked at
      */
-    private record Followed(Twins twins, AllowedReadings allowed, TwinDraw.OnStand stand, List<UnitFault> likely) {
+    private record Followed(
+            Twins twins, AllowedReadings allowed, List<GaugeReading> further, List<UnitFault> likely) {
 
         /** What is found after one, two and three readings, each proposed after the one before; fewer where none is worth taking. */
         List<GaugeFindings> proposed(GaugeFindings found) {
             List<GaugeFindings> after = new ArrayList<>();
-            Optional<GaugeFindings> last = Optional.of(found);
-            while (last.isPresent() && after.size() < 3) {
-                GaugeFindings before = last.get();
+            GaugeFindings last = found;
+            while (after.size() < 3) {
                 Optional<NextReading> next =
-                        NextReadings.of(twins.build, before, 1).stream().findFirst();
+                        NextReadings.of(twins.build, last, 1).stream().findFirst();
+                if (next.isEmpty()) {
+                    break;
+                }
+                NextReading one = next.get();
                 if (Twins.LOG) {
-                    next.ifPresent(one -> System.out.printf(
+                    System.out.printf(
                             Locale.ROOT,
                             "  %s %s %.0f rpm tells %.2f%n",
                             one.row().meter().name(),
                             one.row().at().range(),
                             60 * one.row().at().speed(),
-                            one.information()));
+                            one.information());
                 }
-                last = next.flatMap(one -> more(before, List.of(AllowedReadings.place(one.row(), twins.places))));
-                last.ifPresent(after::add);
+                last = more(last, one.row());
+                after.add(last);
             }
             return after;
         }
 
-        /** What is found with all readings that are allowed; empty where a state is not found. */
-        Optional<GaugeFindings> all(GaugeFindings found) {
-            Set<GaugeReading.Row> taken = new HashSet<>();
-            found.readings().forEach(reading -> taken.add(reading.row()));
-            return more(
-                    found,
-                    allowed.further.stream()
-                            .filter(place -> !taken.contains(place.row()))
-                            .toList());
+        /** What is found with all readings that are allowed. */
+        GaugeFindings all(GaugeFindings found) {
+            return more(found, further);
         }
 
-        /** What is found with further readings; empty where a state is not found. */
-        Optional<GaugeFindings> more(GaugeFindings found, List<GaugeReading> places) {
-            return stand.read(places).map(read -> {
-                List<GaugeReading> all = new ArrayList<>(found.readings());
-                all.addAll(read);
-                return allowed.found(likely, all);
-            });
+        /** What is found with one more. */
+        GaugeFindings more(GaugeFindings found, GaugeReading.Row row) {
+            return more(
+                    found,
+                    List.of(further.stream()
+                            .filter(reading -> reading.row().equals(row))
+                            .findFirst()
+                            .orElseThrow()));
+        }
+
+        private GaugeFindings more(GaugeFindings found, List<GaugeReading> read) {
+            List<GaugeReading> all = new ArrayList<>(found.readings());
+            all.addAll(read);
+            return allowed.found(likely, all);
         }
     }
 
