@@ -107,8 +107,7 @@ record TwinStudies(Twins twins) {
      * @param further what each reading that is allowed shows on it, the same in whatever order they are taken
      * @param likely  faults that are looked at
      */
-    private record Followed(
-            Twins twins, AllowedReadings allowed, List<GaugeReading> further, List<UnitFault> likely) {
+    private record Followed(Twins twins, AllowedReadings allowed, List<GaugeReading> further, List<UnitFault> likely) {
 
         /** What is found after one, two and three readings, each proposed after the one before; fewer where none is worth taking. */
         List<GaugeFindings> proposed(GaugeFindings found) {
