@@ -1,5 +1,6 @@
 package hotidle.answer;
 
+import hotidle.study.BuildVerdict;
 import hotidle.study.Judgement;
 import java.util.List;
 
@@ -8,6 +9,12 @@ public record LimitRecord(String duty, String margin, String part) {
 
     public static LimitRecord of(Judgement.Key key) {
         return new LimitRecord(key.duty(), key.kind().word(), key.part());
+    }
+
+    /** The limit that is told first. */
+    public static LimitRecord of(BuildVerdict.FirstLimit first) {
+        return new LimitRecord(
+                first.duty(), first.margin().kind().word(), first.margin().part());
     }
 
     public static List<LimitRecord> of(List<Judgement.Key> keys) {

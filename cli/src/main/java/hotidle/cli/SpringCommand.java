@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Finds which preload, shim, spring rate or boost diameter of the regulator gives a set pressure, each alone; whether"
-                        + " the coils touch before the stop; and what else it moves. Pilot and throttle pressure stay as they are.")
+                        + " the coils touch before the stop; whether the unit holds with it, and which limit is first; and what else"
+                        + " it moves. Pilot and throttle pressure stay as they are.")
 final class SpringCommand implements Callable<Integer> {
 
     @Mixin
@@ -59,14 +60,16 @@ final class SpringCommand implements Callable<Integer> {
         BuildWork done = work.asked();
         Transmission unit = asked.after(done, described, List.of(own)).first().unit();
         unit.command();
+        SpringStudy study = SpringStudy.of(unit, pressure);
         return Printed.print(
                 spec,
                 asked.shared,
                 new SpringAnswer(
                         asked.shared.units(),
                         asked.again(),
-                        SpringStudy.of(unit, pressure),
+                        study,
                         done.asked(own.unit().build()),
+                        study.judged(OptionValues.searched(null, unit, MarginsCommand.STEP)),
                         UsefulPressure.below(unit, SetPressure.By.SPRING, pressure)));
     }
 }

@@ -89,4 +89,52 @@ class SpringCommandTest {
         assertTrue(
                 run.out().startsWith("worn: NO SPRING DOES IT. The pump cannot hold 240 psi at hot-idle"), run.out());
     }
+
+    /** The verdict is that of margins on the same spring. */
+    @Test
+    void whatTheUnitComesToWithThatSpringIsSaidFirst() {
+        for (String[] asked : new String[][] {{"shuttle-five", "240psi"}, {"crescent-four", "160psi"}}) {
+            String spring = words(Run.of("spring", asked[0], "--build", "fresh", "--set", asked[1]));
+            String margins =
+                    words(Run.of("margins", asked[0], "--build", "fresh", "--set", asked[1], "--set-by", "spring"));
+            String verdict = spring.substring(0, spring.indexOf(" fresh: set pressure"));
+            assertTrue(verdict.startsWith("fresh with that preload: "), spring);
+            assertTrue(margins.contains(verdict.substring(verdict.indexOf(": "))), verdict + "\n" + margins);
+        }
+        assertTrue(words(Run.of("spring", "shuttle-five", "--build", "fresh", "--set", "240psi"))
+                .startsWith("fresh with that preload: FAILS. First limit: hub unit load"));
+    }
+
+    /** Compare scales the command with the spring, which a spring alone does not do. */
+    @Test
+    void whatHotIdleIsCommandedThenIsSaidWhereCompareAsksSomethingElse() {
+        String said = words(Run.of("spring", "vane-six", "--set", "300psi"));
+        assertTrue(said.contains("A spring moves the command everywhere: hot-idle from 79 psi to 189 psi."), said);
+        assertTrue(said.contains("give them --set-by spring"), said);
+        String level = words(Run.of("spring", "shuttle-five", "--set", "200psi", "--full"));
+        assertTrue(level.contains("hot-idle from 150 psi to 200 psi."), level);
+        assertTrue(!level.contains("--set-by spring for this"), level);
+    }
+
+    /** A throttle valve asks for more at more throttle than that driving condition has. */
+    @Test
+    void reverseOfAThrottleValveUnitIsToldWithItsDrivingCondition() {
+        String said = Run.of("spring", "crescent-four", "--set", "160psi").out();
+        assertTrue(said.contains("reverse at backing-up, commanded"), said);
+        assertTrue(!said.contains("reverse at most"), said);
+        assertTrue(Run.of("spring", "vane-six", "--set", "200psi").out().contains("reverse at most, commanded"));
+    }
+
+    @Test
+    void whereThePressureIsThereAlreadyNoShimIsTakenOut() {
+        String said = Run.of("spring", "shuttle-five", "--build", "restored-part-throttle", "--set", "240psi")
+                .out();
+        assertTrue(!said.contains("take out"), said);
+        assertTrue(said.contains("raised pressure loads"), said);
+    }
+
+    private static String words(Run run) {
+        assertEquals(HotIdle.DONE, run.code(), run.err());
+        return run.out().replaceAll("\\s+", " ");
+    }
 }

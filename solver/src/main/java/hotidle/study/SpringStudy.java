@@ -9,6 +9,7 @@ import hotidle.result.Solution;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.QuotedSet;
+import hotidle.transmission.Range;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.SpringChange;
 import hotidle.transmission.Transmission;
@@ -34,6 +35,9 @@ public record SpringStudy(
         ways = List.copyOf(ways);
     }
 
+    /** A change that can be made, judged at every limit. */
+    public record JudgedChange(SpringChange change, JudgedBuild build) {}
+
     /** A change and what it does; empty where it cannot be made. */
     public record Way(SpringChange change, Optional<ChangeEffect> effect) {}
 
@@ -55,6 +59,13 @@ public record SpringStudy(
             return duties.stream()
                     .min(java.util.Comparator.comparingDouble(at -> at.duty().speed()))
                     .orElseThrow();
+        }
+
+        /** Whether the line stays below what is commanded at the slowest duty point; not where its state was not found. */
+        public boolean lowAtIdle() {
+            return idle().figures()
+                    .map(at -> at.set().isPresent() && at.line() < at.set().getAsDouble() - Command.AGREE)
+                    .orElse(false);
         }
 
         /** The state at a duty, where it was found. */
@@ -124,6 +135,49 @@ public record SpringStudy(
                 outcome.state()
                         .filter(state -> state.own(command.regulator(), OwnState.POSITION) > end - AT_END)
                         .isPresent());
+    }
+
+    /** Those that can be made. */
+    public List<Way> made() {
+        return ways.stream().filter(way -> way.effect().isPresent()).toList();
+    }
+
+    /** Whether the pump cannot hold what is asked at the slowest duty point, whichever change is made. */
+    public boolean pumpCannot() {
+        return !made().isEmpty()
+                && made().stream().allMatch(way -> way.effect().orElseThrow().lowAtIdle());
+    }
+
+    /**
+     * The first change that can be made, judged; empty where none can, and where the pump cannot hold the pressure, which is verdict
+     * enough.
+     *
+     * @param speeds engine speeds over which the hub's film and load are searched [rev/s], rising
+     */
+    public Optional<JudgedChange> judged(List<Double> speeds) {
+        return pumpCannot()
+                ? Optional.empty()
+                : made().stream()
+                        .map(Way::change)
+                        .findFirst()
+                        .map(change -> new JudgedChange(
+                                change,
+                                JudgedBuild.study(List.of(change.unit().orElseThrow()), speeds, () -> {})
+                                        .get(0)));
+    }
+
+    /**
+     * What would be commanded at the slowest duty point if the command were scaled to the pressure together with the spring [Pa]; empty
+     * where no solenoid commands it, or no range is a forward one.
+     */
+    public OptionalDouble idleByCommand() {
+        boolean scaled =
+                unit.command().pilot().isPresent() && unit.ranges().stream().anyMatch(Range::forward);
+        if (!scaled) {
+            return OptionalDouble.empty();
+        }
+        Transmission other = SetPressure.of(unit, pressure, SetPressure.By.COMMAND_AND_SPRING);
+        return other.setPressure(other.conditions(asIs.idle().duty()));
     }
 
     /** Whether every state was found. */

@@ -27,13 +27,13 @@ public final class QuotedSet {
                 .orElseThrow();
     }
 
-    /** The highest of the ranges that apply clutches and are no forward ones [Pa]; empty without one. */
+    /**
+     * The highest of the ranges that apply clutches and are no forward ones [Pa]; empty without one. Where no solenoid commands the line,
+     * it is quoted at {@link #reverseDuties}, since what presses on the regulator depends on the throttle there.
+     */
     public static OptionalDouble reverse(Transmission unit) {
         Command command = unit.command();
-        List<Range> back = unit.ranges().stream()
-                .filter(range -> !range.forward() && !range.applied().isEmpty())
-                .toList();
-        return back.stream()
+        return back(unit).stream()
                 .flatMapToDouble(range -> {
                     List<Control> ofDuties = unit.duties().stream()
                             .filter(duty -> duty.range().equals(range.name()))
@@ -44,5 +44,20 @@ public final class QuotedSet {
                             .mapToDouble(control -> command.setPressure(unit.network(), command.atHighest(control)));
                 })
                 .max();
+    }
+
+    /** Names of the duty points in such ranges, in the order of the circuit. */
+    public static List<String> reverseDuties(Transmission unit) {
+        List<String> ranges = back(unit).stream().map(Range::name).toList();
+        return unit.duties().stream()
+                .filter(duty -> ranges.contains(duty.range()))
+                .map(DutyPoint::name)
+                .toList();
+    }
+
+    private static List<Range> back(Transmission unit) {
+        return unit.ranges().stream()
+                .filter(range -> !range.forward() && !range.applied().isEmpty())
+                .toList();
     }
 }

@@ -17,10 +17,10 @@ import hotidle.study.LineShort;
 import hotidle.study.PumpShortage;
 
 /** Which sentence is said of what was judged. */
-record MarginSentences(Quantity.UnitSystem units) {
+public record MarginSentences(Quantity.UnitSystem units) {
 
     /** What a build comes to in one line. */
-    String verdict(String build, BuildVerdict verdict) {
+    public String verdict(String build, BuildVerdict verdict) {
         return verdict.first()
                 .map(first -> BuildVerdictPhrase.of(
                         build,

@@ -2,6 +2,7 @@ package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.SpringChange.Lever;
 import hotidle.transmission.SpringChange.SpringObstacle;
 import java.util.List;
@@ -27,6 +28,9 @@ public record SpringPhrase(UnitSystem units) {
                         : "with less pressure clutches and lockup hold less.");
     }
 
+    /** Where nothing is to be put in or taken out. */
+    public static final String NO_SHIM = "none";
+
     /** What to do with shims. */
     public static String shim(boolean add, String thickness) {
         return (add ? "add " : "take out ") + thickness;
@@ -48,10 +52,9 @@ public record SpringPhrase(UnitSystem units) {
      * @param reads what the gauge reads there
      */
     public String tooLow(double least, double now, String idle, double reads) {
-        return "--set is at full torque, where signals alone hold " + psi(least)
-                + " without a spring. For less than the "
-                + psi(reads) + " that the gauge reads at " + idle + " now, give a --set between " + psi(least) + " and "
-                + psi(now) + ": a softer spring takes as much off there.";
+        return "Signals alone hold " + psi(least) + " at full torque. For less than the " + psi(reads)
+                + " that the gauge reads at " + idle + " now, give a --set between " + psi(least) + " and " + psi(now)
+                + ": a softer spring takes as much off.";
     }
 
     /** What is changed. */
@@ -116,6 +119,19 @@ public record SpringPhrase(UnitSystem units) {
 
     public static final String REVERSE = "reverse at most";
 
+    /**
+     * What of the ranges that drive backwards.
+     *
+     * @param solenoid whether a solenoid commands the line, so that the highest is known
+     * @param duties   driving conditions in those ranges, whose throttle a throttle valve answers to
+     */
+    public static String reverse(boolean solenoid, List<String> duties) {
+        if (solenoid) {
+            return REVERSE;
+        }
+        return duties.isEmpty() ? "reverse, no throttle" : "reverse at " + String.join(", ", duties);
+    }
+
     public static final String HIGHEST = "highest of all driving conditions, reads";
 
     /** Behind a pressure that the pump does not hold. */
@@ -134,6 +150,38 @@ public record SpringPhrase(UnitSystem units) {
     public String pumpCannot(String build, String duty, double wanted, String leaks) {
         return build + ": NO SPRING DOES IT. The pump cannot hold " + psi(wanted) + " at " + duty
                 + ", whatever it is set to; first the jobs: " + leaks + ".";
+    }
+
+    /**
+     * A build with one of the changes, before what it comes to.
+     *
+     * @param column the change, as {@link #column} names it
+     */
+    public static String withThat(String build, String column) {
+        return build + " with that " + column;
+    }
+
+    /**
+     * What becomes of the command at idle, where the same option of other commands asks the same there.
+     *
+     * @param duty the slowest driving condition
+     * @param now  commanded there now
+     * @param then with another spring
+     */
+    public String idleAlike(String duty, double now, double then) {
+        return "A spring moves the command everywhere: " + duty + " from " + psi(now) + " to " + psi(then) + ".";
+    }
+
+    /**
+     * The same where other commands ask something else there, since they scale the command too.
+     *
+     * @param wanted the set pressure asked for
+     * @param scaled what they ask there
+     */
+    public String idleOther(String duty, double now, double then, double wanted, double scaled) {
+        return idleAlike(duty, now, then) + " compare and margins --set " + Math.round(wanted / SetPressure.PSI)
+                + "psi scale the command too (" + duty + " " + psi(scaled)
+                + "): give them --set-by spring for this spring.";
     }
 
     /** Where a relief valve of the line opens. */

@@ -7,14 +7,17 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.margins.MarginSentences;
 import hotidle.answer.phrase.SpringCommands;
 import hotidle.answer.phrase.SpringPhrase;
 import hotidle.assess.Figures;
 import hotidle.study.SpringStudy;
 import hotidle.study.SpringStudy.ChangeEffect;
 import hotidle.study.SpringStudy.DutyEffect;
+import hotidle.study.SpringStudy.JudgedChange;
 import hotidle.study.UsefulPressure;
 import hotidle.transmission.Command;
+import hotidle.transmission.SpringChange;
 import hotidle.transmission.SpringChange.Lever;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,24 +32,31 @@ import java.util.function.Predicate;
  * @param circuit as the user named it, with the sheet that its build is from
  * @param study   what was found
  * @param asked   how the build is asked for behind {@code --build}, jobs and all
+ * @param judged  the first change that can be made, at every limit; empty where none can, or the pump cannot hold the pressure
  * @param useful  up to which set pressure more torque is held; empty where torque cannot be asked of the unit
  */
 public record SpringAnswer(
-        UnitSystem units, String circuit, SpringStudy study, String asked, Optional<UsefulPressure> useful)
+        UnitSystem units,
+        String circuit,
+        SpringStudy study,
+        String asked,
+        Optional<JudgedChange> judged,
+        Optional<UsefulPressure> useful)
         implements Answer {
 
-    /** Of a build as the file has it, torque not asked. */
+    /** Of a build as the file has it, neither judged nor torque asked. */
     public SpringAnswer(UnitSystem units, String circuit, SpringStudy study) {
-        this(units, circuit, study, study.unit().build(), Optional.empty());
+        this(units, circuit, study, study.unit().build(), Optional.empty(), Optional.empty());
     }
 
     @Override
     public String screen() {
         FirstScreen screen = new FirstScreen(Wrap.lines(caution(), "", "  ")).add(tables());
         List<String> said = new ArrayList<>(sentences());
-        if (!pumpCannot()) {
+        if (!study.pumpCannot()) {
             said.add(next());
             said.add(SpringPhrase.MEANT);
+            idleBecomes(true).ifPresent(said::add);
         }
         said.addAll(noHeights());
         for (String sentence : said) {
@@ -65,6 +75,7 @@ public record SpringAnswer(
     public String full() {
         List<String> said = new ArrayList<>(sentences());
         said.add(SpringPhrase.MEANT);
+        idleBecomes(true).ifPresent(said::add);
         said.addAll(noHeights());
         said.add(next());
         said.add(caution());
@@ -73,8 +84,11 @@ public record SpringAnswer(
         return text.toString();
     }
 
+    /** As much as the set pressure that is there is no less, but for rounding (ours) [-]. */
+    private static final double ROUNDING = 1e-6;
+
     private String caution() {
-        return SpringPhrase.caution(study.pressure() >= study.now());
+        return SpringPhrase.caution(study.pressure() >= study.now() * (1 - ROUNDING));
     }
 
     private String next() {
@@ -85,13 +99,14 @@ public record SpringAnswer(
         SpringPhrase phrase = new SpringPhrase(units);
         SpringRows rows = new SpringRows(units, study);
         StringBuilder text = new StringBuilder();
-        if (pumpCannot()) {
+        if (study.pumpCannot()) {
             text.append(Wrap.lines(
                     phrase.pumpCannot(
                             build(), idle(), study.pressure(), SpringCommands.leaks(circuit, asked, study.pressure())),
                     "",
                     "  "));
         }
+        judged.map(this::verdict).ifPresent(said -> text.append(Wrap.lines(said, "", "  ")));
         text.append(Wrap.lines(phrase.asked(build(), study.now(), study.pressure(), level()), "", "  "));
         TextTable changes = new TextTable(SpringRows.CHANGES);
         study.ways().forEach(way -> changes.add(rows.change(way.change())));
@@ -99,6 +114,12 @@ public record SpringAnswer(
         TextTable moved = new TextTable(rows.moved());
         rows.rows().forEach(moved::add);
         return text.append(moved.aligned()).toString();
+    }
+
+    /** What the build with that change comes to, and its first limit. */
+    String verdict(JudgedChange one) {
+        return new MarginSentences(units)
+                .verdict(SpringPhrase.withThat(build(), name(one.change())), one.build().verdict());
     }
 
     /** Whether as much is commanded whatever the engine's torque. */
@@ -111,10 +132,11 @@ public record SpringAnswer(
 
     private List<String> sentences() {
         List<String> said = new ArrayList<>(lowered());
-        List<SpringStudy.Way> made = made();
+        List<SpringStudy.Way> made = study.made();
+        idleBecomes(false).ifPresent(said::add);
         UsefulPressureSentence.beyond(units, build(), useful).ifPresent(said::add);
         List<String> low = low();
-        if (!low.isEmpty() && !pumpCannot()) {
+        if (!low.isEmpty() && !study.pumpCannot()) {
             said.add(SpringPhrase.low(idle(), low));
         }
         List<String> relief =
@@ -143,7 +165,7 @@ public record SpringAnswer(
 
     /** How less pressure is come to. */
     private List<String> lowered() {
-        if (shim().orElse(0) < 0) {
+        if (shim().orElse(0) < -SpringRows.LEAST_SHIM) {
             return List.of(SpringPhrase.shimOut(Quantity.SIZE.with(units, -shim().getAsDouble())));
         }
         return study.pressure() < study.least()
@@ -160,21 +182,41 @@ public record SpringAnswer(
         return none ? List.of(SpringPhrase.noHeights(study.unit().command().regulator())) : List.of();
     }
 
-    private List<SpringStudy.Way> made() {
-        return new SpringRows(units, study).made();
+    /**
+     * Empty where no spring does it, or where a state was not found.
+     *
+     * @param alike of the units of which other commands, behind the same option, ask the same at idle; of no others
+     */
+    private Optional<String> idleBecomes(boolean alike) {
+        OptionalDouble now = commanded(study.asIs());
+        OptionalDouble then = study.made().stream()
+                .filter(way -> way.change().lever() == Lever.PRELOAD)
+                .flatMapToDouble(way -> commanded(way.effect().orElseThrow()).stream())
+                .findFirst();
+        if (now.isEmpty() || then.isEmpty()) {
+            return Optional.empty();
+        }
+        double other = study.idleByCommand().orElse(then.getAsDouble());
+        if (Math.abs(other - then.getAsDouble()) <= Command.AGREE != alike) {
+            return Optional.empty();
+        }
+        SpringPhrase phrase = new SpringPhrase(units);
+        return Optional.of(
+                alike
+                        ? phrase.idleAlike(idle(), now.getAsDouble(), then.getAsDouble())
+                        : phrase.idleOther(idle(), now.getAsDouble(), then.getAsDouble(), study.pressure(), other));
+    }
+
+    private static OptionalDouble commanded(ChangeEffect effect) {
+        return effect.idle().figures().map(Figures::set).orElse(OptionalDouble.empty());
     }
 
     /** The changes with which the pump cannot hold what is asked at idle. */
     private List<String> low() {
-        return made().stream()
-                .filter(way -> idleLow(way.effect().orElseThrow()))
-                .map(SpringAnswer::name)
+        return study.made().stream()
+                .filter(way -> way.effect().orElseThrow().lowAtIdle())
+                .map(way -> name(way.change()))
                 .toList();
-    }
-
-    /** Whether that is so with each of them. */
-    private boolean pumpCannot() {
-        return !made().isEmpty() && low().size() == made().size();
     }
 
     private String build() {
@@ -185,8 +227,8 @@ public record SpringAnswer(
         return study.asIs().idle().duty().name();
     }
 
-    private static String name(SpringStudy.Way way) {
-        return SpringPhrase.column(way.change().lever(), way.change().signal());
+    private static String name(SpringChange change) {
+        return SpringPhrase.column(change.lever(), change.signal());
     }
 
     private static List<String> where(List<SpringStudy.Way> made, Predicate<DutyEffect> so) {
@@ -197,17 +239,10 @@ public record SpringAnswer(
                     .map(at -> at.duty().name())
                     .toList();
             if (!duties.isEmpty()) {
-                found.add(SpringPhrase.at(name(way), duties));
+                found.add(SpringPhrase.at(name(way.change()), duties));
             }
         }
         return found;
-    }
-
-    private static boolean idleLow(ChangeEffect effect) {
-        return effect.idle()
-                .figures()
-                .map(f -> f.set().isPresent() && f.line() < f.set().getAsDouble() - Command.AGREE)
-                .orElse(false);
     }
 
     @Override
@@ -216,9 +251,8 @@ public record SpringAnswer(
         TextTable table =
                 new TextTable(List.of("change", "duty", "commanded" + psi, "line" + psi, "converter charge" + psi));
         add(table, "none", study.asIs());
-        new SpringRows(units, study)
-                .made()
-                .forEach(way -> add(table, name(way), way.effect().orElseThrow()));
+        study.made()
+                .forEach(way -> add(table, name(way.change()), way.effect().orElseThrow()));
         return table;
     }
 

@@ -1,6 +1,7 @@
 package hotidle.answer.spring;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import hotidle.answer.LimitRecord;
 import hotidle.assess.Figures;
 import hotidle.study.SpringStudy;
 import hotidle.study.SpringStudy.ChangeEffect;
@@ -18,7 +19,11 @@ record SpringRecord(
         double setPressureNowPa,
         double setPressureWantedPa,
         EffectRecord asItIs,
+        Optional<JudgedRecord> judged,
         List<ChangeRecord> changes) {
+
+    /** What the unit comes to with a change; no limit where nothing is judged. */
+    record JudgedRecord(String change, String signal, String summary, Optional<LimitRecord> first) {}
 
     /** One change alone; of what is changed only the keys of its own quantity are there. */
     record ChangeRecord(
@@ -58,6 +63,12 @@ record SpringRecord(
                 study.now(),
                 study.pressure(),
                 effect(study.asIs()),
+                answer.judged()
+                        .map(one -> new JudgedRecord(
+                                word(one.change().lever()),
+                                one.change().signal(),
+                                answer.verdict(one),
+                                one.build().verdict().first().map(LimitRecord::of))),
                 study.ways().stream().map(SpringRecord::change).toList());
     }
 

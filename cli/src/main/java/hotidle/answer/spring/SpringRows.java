@@ -7,7 +7,7 @@ import hotidle.assess.Figures;
 import hotidle.study.SpringStudy;
 import hotidle.study.SpringStudy.ChangeEffect;
 import hotidle.study.SpringStudy.DutyEffect;
-import hotidle.transmission.Command;
+import hotidle.transmission.QuotedSet;
 import hotidle.transmission.SpringChange;
 import hotidle.transmission.SpringChange.Lever;
 import java.util.ArrayList;
@@ -20,6 +20,9 @@ import java.util.function.Function;
 record SpringRows(UnitSystem units, SpringStudy study) {
 
     static final List<String> CHANGES = List.of(SpringPhrase.ALONE, "now", "needed", "difference", "coils at the stop");
+
+    /** Less than this is no shim (chosen) [m]. */
+    static final double LEAST_SHIM = 5e-6;
 
     /** A row of a change. */
     List<String> change(SpringChange change) {
@@ -39,7 +42,9 @@ record SpringRows(UnitSystem units, SpringStudy study) {
     }
 
     private String shim(double added) {
-        return SpringPhrase.shim(added > 0, quantity(Lever.SHIM).with(units, Math.abs(added)));
+        return Math.abs(added) < LEAST_SHIM
+                ? SpringPhrase.NO_SHIM
+                : SpringPhrase.shim(added > 0, quantity(Lever.SHIM).with(units, Math.abs(added)));
     }
 
     private String more(SpringChange change) {
@@ -68,18 +73,14 @@ record SpringRows(UnitSystem units, SpringStudy study) {
     /** What the unit does as it is, then with each change that can be made. */
     private List<ChangeEffect> effects() {
         List<ChangeEffect> all = new ArrayList<>(List.of(study.asIs()));
-        made().forEach(way -> all.add(way.effect().orElseThrow()));
+        study.made().forEach(way -> all.add(way.effect().orElseThrow()));
         return all;
-    }
-
-    List<SpringStudy.Way> made() {
-        return study.ways().stream().filter(way -> way.effect().isPresent()).toList();
     }
 
     List<String> moved() {
         List<String> head = new ArrayList<>(
                 List.of(SpringPhrase.MOVES + ", " + Quantity.PRESSURE.in(units).unit(), "now"));
-        made().forEach(way ->
+        study.made().forEach(way ->
                 head.add(SpringPhrase.column(way.change().lever(), way.change().signal())));
         return head;
     }
@@ -89,9 +90,9 @@ record SpringRows(UnitSystem units, SpringStudy study) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(row(SpringPhrase.commanded(SpringPhrase.NO_TORQUE), effect -> psi(effect.noTorque())));
         rows.add(row(SpringPhrase.commanded(idle), effect -> figures(effect.idle(), f -> psi(f.set()))));
-        rows.add(row(SpringPhrase.reads(idle), effect -> figures(effect.idle(), SpringRows.this::gauge)));
+        rows.add(row(SpringPhrase.reads(idle), effect -> figures(effect.idle(), f -> psi(f.line()) + (effect.lowAtIdle() ? SpringPhrase.LOW : ""))));
         rows.add(row(SpringPhrase.charge(idle), effect -> figures(effect.idle(), f -> psi(f.charge()))));
-        rows.add(row(SpringPhrase.commanded(SpringPhrase.REVERSE), effect -> psi(effect.reverse())));
+        rows.add(row(SpringPhrase.commanded(reverse()), effect -> psi(effect.reverse())));
         rows.add(row(
                 SpringPhrase.HIGHEST,
                 effect -> effect.duties().stream()
@@ -104,10 +105,10 @@ record SpringRows(UnitSystem units, SpringStudy study) {
                 .toList();
     }
 
-    private String gauge(Figures figures) {
-        boolean low =
-                figures.set().isPresent() && figures.line() < figures.set().getAsDouble() - Command.AGREE;
-        return psi(figures.line()) + (low ? SpringPhrase.LOW : "");
+    /** A throttle valve asks for what the driving condition says, and for more at more throttle. */
+    private String reverse() {
+        return SpringPhrase.reverse(
+                study.unit().command().pilot().isPresent(), QuotedSet.reverseDuties(study.unit()));
     }
 
     private List<String> row(String name, Function<ChangeEffect, String> cell) {

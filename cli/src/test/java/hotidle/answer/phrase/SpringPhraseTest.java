@@ -80,9 +80,9 @@ class SpringPhraseTest {
     @Test
     void whereSignalsHoldMoreThePressureToAskForIsNamed() {
         assertEquals(
-                "--set is at full torque, where signals alone hold 130 psi without a spring. For less than the 74 psi that the"
+                "Signals alone hold 130 psi at full torque. For less than the 74 psi that the"
                         + " gauge reads at hot-idle now, give a --set between 130 psi and 190 psi: a softer spring takes as much"
-                        + " off there.",
+                        + " off.",
                 new SpringPhrase(UnitSystem.SHOP)
                         .tooLow(130 * SetPressure.PSI, 190 * SetPressure.PSI, "hot-idle", 74 * SetPressure.PSI));
     }
@@ -98,5 +98,29 @@ class SpringPhraseTest {
         assertEquals(
                 "hotidle window own.yaml --build new --set-by spring --try 60..440/20psi",
                 SpringCommands.window("own.yaml", "new", 12 * SetPressure.PSI, 430 * SetPressure.PSI));
+    }
+
+    @Test
+    void theCommandAtIdleIsToldAndWhereOtherCommandsAskAnother() {
+        SpringPhrase shop = new SpringPhrase(UnitSystem.SHOP);
+        String alike = "A spring moves the command everywhere: hot-idle from 79 psi to 189 psi.";
+        assertEquals(alike, shop.idleAlike("hot-idle", 79 * SetPressure.PSI, 189 * SetPressure.PSI));
+        assertEquals(
+                alike + " compare and margins --set 300psi scale the command too (hot-idle 130 psi): give them --set-by"
+                        + " spring for this spring.",
+                shop.idleOther(
+                        "hot-idle",
+                        79 * SetPressure.PSI,
+                        189 * SetPressure.PSI,
+                        300 * SetPressure.PSI,
+                        130 * SetPressure.PSI));
+    }
+
+    @Test
+    void reverseIsTheHighestOnlyWhereASolenoidSaysIt() {
+        assertEquals(SpringPhrase.REVERSE, SpringPhrase.reverse(true, List.of("backing-up")));
+        assertEquals("reverse at backing-up", SpringPhrase.reverse(false, List.of("backing-up")));
+        assertEquals("reverse, no throttle", SpringPhrase.reverse(false, List.of()));
+        assertEquals("worn with that shim", SpringPhrase.withThat("worn", "shim"));
     }
 }
