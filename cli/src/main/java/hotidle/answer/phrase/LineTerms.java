@@ -173,9 +173,7 @@ final class LineTerms {
             TermPhrase.term("what it moves", "what other pressures become with each change", "spring", TermPhrase.NONE),
             TermPhrase.term(
                     "reverse at most",
-                    "the highest line commanded in reverse, where an area of the regulator is emptied; where a throttle"
-                            + " valve asks for it the driving condition in reverse is named instead, for more throttle asks"
-                            + " for more",
+                    "highest line commanded in reverse; of a throttle valve, at the condition named",
                     "spring",
                     TermPhrase.NONE));
 }

@@ -119,7 +119,9 @@ public record SpringAnswer(
     /** What the build with that change comes to, and its first limit. */
     String verdict(JudgedChange one) {
         return new MarginSentences(units)
-                .verdict(SpringPhrase.withThat(build(), name(one.change())), one.build().verdict());
+                .verdict(
+                        SpringPhrase.withThat(build(), name(one.change())),
+                        one.build().verdict());
     }
 
     /** Whether as much is commanded whatever the engine's torque. */
@@ -251,8 +253,7 @@ public record SpringAnswer(
         TextTable table =
                 new TextTable(List.of("change", "duty", "commanded" + psi, "line" + psi, "converter charge" + psi));
         add(table, "none", study.asIs());
-        study.made()
-                .forEach(way -> add(table, name(way.change()), way.effect().orElseThrow()));
+        study.made().forEach(way -> add(table, name(way.change()), way.effect().orElseThrow()));
         return table;
     }
 

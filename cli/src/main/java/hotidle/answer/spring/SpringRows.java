@@ -80,8 +80,9 @@ record SpringRows(UnitSystem units, SpringStudy study) {
     List<String> moved() {
         List<String> head = new ArrayList<>(
                 List.of(SpringPhrase.MOVES + ", " + Quantity.PRESSURE.in(units).unit(), "now"));
-        study.made().forEach(way ->
-                head.add(SpringPhrase.column(way.change().lever(), way.change().signal())));
+        study.made()
+                .forEach(way -> head.add(
+                        SpringPhrase.column(way.change().lever(), way.change().signal())));
         return head;
     }
 
@@ -90,7 +91,9 @@ record SpringRows(UnitSystem units, SpringStudy study) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(row(SpringPhrase.commanded(SpringPhrase.NO_TORQUE), effect -> psi(effect.noTorque())));
         rows.add(row(SpringPhrase.commanded(idle), effect -> figures(effect.idle(), f -> psi(f.set()))));
-        rows.add(row(SpringPhrase.reads(idle), effect -> figures(effect.idle(), f -> psi(f.line()) + (effect.lowAtIdle() ? SpringPhrase.LOW : ""))));
+        rows.add(row(
+                SpringPhrase.reads(idle),
+                effect -> figures(effect.idle(), f -> psi(f.line()) + (effect.lowAtIdle() ? SpringPhrase.LOW : ""))));
         rows.add(row(SpringPhrase.charge(idle), effect -> figures(effect.idle(), f -> psi(f.charge()))));
         rows.add(row(SpringPhrase.commanded(reverse()), effect -> psi(effect.reverse())));
         rows.add(row(
@@ -107,8 +110,7 @@ record SpringRows(UnitSystem units, SpringStudy study) {
 
     /** A throttle valve asks for what the driving condition says, and for more at more throttle. */
     private String reverse() {
-        return SpringPhrase.reverse(
-                study.unit().command().pilot().isPresent(), QuotedSet.reverseDuties(study.unit()));
+        return SpringPhrase.reverse(study.unit().command().pilot().isPresent(), QuotedSet.reverseDuties(study.unit()));
     }
 
     private List<String> row(String name, Function<ChangeEffect, String> cell) {
