@@ -19,7 +19,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "TERM",
             arity = "0..*",
-            description = "a trade word, or a key or value of JSON. Default: all words are listed")
+            description =
+                    "a trade word or heading as it is copied from a screen, a key or value of JSON, or a name of a ready circuit."
+                            + " Default: all words are listed")
     List<String> words = List.of();
 
     @Spec
@@ -32,10 +34,13 @@ final class ExplainCommand implements Callable<Integer> {
             return HotIdle.DONE;
         }
         String asked = String.join(" ", words);
-        TermPhrase.Term term = TermPhrase.of(asked)
-                .orElseThrow(() -> new WrongInputException(
-                        "hotidle: there is no word '" + asked + "' to explain\nmend: " + near(asked)));
-        spec.commandLine().getOut().print(term.said());
+        spec.commandLine()
+                .getOut()
+                .print(TermPhrase.of(asked)
+                        .map(TermPhrase.Term::said)
+                        .or(() -> NamedThing.said(asked))
+                        .orElseThrow(() -> new WrongInputException(
+                                "hotidle: there is no word '" + asked + "' to explain\nmend: " + near(asked))));
         return HotIdle.DONE;
     }
 

@@ -52,8 +52,6 @@ final class OilTerms {
                     "paths by which most oil is lost, then the rest: they sum up to what the pump displaces",
                     "leaks",
                     "paths",
-                    "net",
-                    "others, net",
                     "used or sent back"),
             TermPhrase.term("share", "of what the pump displaces", "leaks", "share"),
             TermPhrase.term(

@@ -1,5 +1,6 @@
 package hotidle.answer.phrase;
 
+import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
 import java.util.List;
 import java.util.Locale;
@@ -56,9 +57,12 @@ public final class TermPhrase {
                     Stream.concat(StudyTerms.ALL.stream(), ShiftTerms.ALL.stream())
                             .toList()));
 
-    /** All of them, and the phrases of verdicts, which whoever reads one has before his eyes and need not find in a list. */
-    public static final List<Term> ALL = Stream.concat(
-                    TOPICS.stream().flatMap(topic -> topic.terms().stream()), VerdictTerms.ALL.stream())
+    /** All of them, and verdicts and rows, which whoever reads one has before his eyes and need not find in a list. */
+    public static final List<Term> ALL = Stream.of(
+                    TOPICS.stream().flatMap(topic -> topic.terms().stream()),
+                    VerdictTerms.ALL.stream(),
+                    ColumnTerms.ALL.stream())
+            .flatMap(terms -> terms)
             .toList();
 
     /** Every word, topic by topic. */
@@ -75,12 +79,45 @@ public final class TermPhrase {
 
     private TermPhrase() {}
 
-    /** The term of a name, whatever its capitals, and with hyphens, underscores or blanks. */
+    /**
+     * The term of a name, whatever its capitals, and with hyphens, underscores or blanks; as it is copied from a screen, so with the unit
+     * of its column, a count before it, or what follows in brackets or behind a comma or an "at".
+     */
     public static Optional<Term> of(String name) {
+        String bare = bare(name);
+        return Stream.of(
+                        name,
+                        bare,
+                        bare.replaceAll("^[-+~]?[0-9][0-9.,]*( of [0-9]+)?( ?%)?\\s+", ""),
+                        bare(bare.replaceAll("\\s*\\(.*", "")),
+                        bare.replaceAll(",.*", ""),
+                        bare.replaceAll("^.*,\\s*", ""),
+                        bare.replaceAll(" (at|in|on|of) .*", ""),
+                        bare.replaceAll(" [~*]$", ""))
+                .flatMap(word -> exactly(word).stream())
+                .findFirst();
+    }
+
+    private static Optional<Term> exactly(String name) {
         String asked = plain(name);
         return ALL.stream()
                 .filter(term -> term.names().stream().anyMatch(one -> plain(one).equals(asked)))
                 .findFirst();
+    }
+
+    /** Without quotes, what stands in square brackets, the mark that ends a sentence, and a unit behind it. */
+    private static String bare(String name) {
+        String word = name.replaceAll("\\[.*?]", "").replaceAll("['\"]", "").strip();
+        word = word.replaceAll("[.:;,!?]+$", "").strip();
+        for (Quantity quantity : Quantity.values()) {
+            for (Quantity.UnitSystem units : Quantity.UnitSystem.values()) {
+                String unit = " " + quantity.in(units).unit();
+                word = word.endsWith(unit)
+                        ? word.substring(0, word.length() - unit.length()).strip()
+                        : word;
+            }
+        }
+        return word.replaceAll(",$", "");
     }
 
     private static String plain(String name) {

@@ -97,4 +97,24 @@ class TermPhraseTest {
             assertTrue(TermPhrase.of(word).isPresent(), word);
         }
     }
+
+    /** With its unit, its count, its mark, the words behind it: as a table or a sentence has it. */
+    @Test
+    void aWordIsFoundAsItIsCopiedFromAScreen() {
+        assertEquals("others", TermPhrase.of("55 others").orElseThrow().word());
+        assertEquals("net", TermPhrase.of("others, net").orElseThrow().word());
+        assertEquals("not known", TermPhrase.of("12 not known").orElseThrow().word());
+        assertEquals("gone at", TermPhrase.of("gone at [in]").orElseThrow().word());
+        assertEquals(
+                "every limit holds",
+                TermPhrase.of("every limit holds, psi").orElseThrow().word());
+        assertEquals("hub film", TermPhrase.of("hub film *").orElseThrow().word());
+        assertEquals("hub film", TermPhrase.of("hub film ~").orElseThrow().word());
+        assertEquals("holds", TermPhrase.of("HOLDS.").orElseThrow().word());
+        assertEquals(
+                "commanded", TermPhrase.of("hot-idle, commanded").orElseThrow().word());
+        assertTrue(TermPhrase.of("55").isEmpty());
+        assertTrue(TermPhrase.of("psi").isEmpty());
+        assertTrue(TermPhrase.of("").isEmpty());
+    }
 }

@@ -145,31 +145,21 @@ class HeadingsAreExplainedTest {
     }
 
     private static boolean known(String heading, Set<String> names) {
-        if (heading.matches("[-+~0-9. %<>=]+") || heading.matches("[a-z0-9-]+\\.[a-z0-9.-]+( .*)?")) {
+        if (heading.matches("[-+~0-9. %<>=]+") || heading.matches("[a-z0-9-]+\\.[a-z0-9.-]+(,? .*)?")) {
             return true; // a value of a map, or a size by its name
         }
-        String bare = bare(heading);
-        return Stream.of(heading, bare, bare.replaceAll(",.*", ""), bare.replaceAll(" (in|on|of) .*", ""))
-                .anyMatch(word -> word.isEmpty()
-                        || names.contains(word)
-                        || TermPhrase.of(word).isPresent());
+        String bare = heading.replaceAll("\\[.*?]", "").strip();
+        return bare.isEmpty() || TermPhrase.of(heading).isPresent() || isName(bare, names);
     }
 
-    /** Without its unit. */
-    private static String bare(String heading) {
-        String word = heading.replaceAll("\\[.*?]", "").strip();
-        for (Quantity quantity : Quantity.values()) {
-            for (Quantity.UnitSystem units : Quantity.UnitSystem.values()) {
-                String unit = quantity.in(units).unit();
-                if (word.equals(unit)) {
-                    return "";
-                }
-                word = word.endsWith(" " + unit)
-                        ? word.substring(0, word.length() - unit.length()).strip()
-                        : word;
-            }
-        }
-        return word.replaceAll(",$", "");
+    /** A unit alone, under a heading that stands above it, and a name, with the unit behind its comma. */
+    private static boolean isName(String heading, Set<String> names) {
+        return names.contains(heading.replaceAll(",.*", ""))
+                || names.contains(heading.replaceAll(" [^ ]+$", ""))
+                || Arrays.stream(Quantity.values())
+                        .flatMap(quantity -> Arrays.stream(Quantity.UnitSystem.values())
+                                .map(units -> quantity.in(units).unit()))
+                        .anyMatch(heading::equals);
     }
 
     @Test
