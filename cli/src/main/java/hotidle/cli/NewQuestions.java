@@ -85,7 +85,8 @@ final class NewQuestions {
             names = "--faces",
             paramLabel = "NAME=COUNT",
             description =
-                    "friction faces of a clutch, with their mean radius where you know it: forward-clutch=10 or forward-clutch=10x68mm; again for each")
+                    "friction faces of a clutch, with their mean radius where you know it: forward-clutch=10 or forward-clutch=10x68mm;"
+                            + " a band of the ready circuit becomes a plate clutch by it; again for each")
     List<String> faces = List.of();
 
     @Option(

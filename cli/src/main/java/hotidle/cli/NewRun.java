@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
@@ -57,7 +58,7 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
                         file,
                         made.text().lines().count(),
                         ready.name(),
-                        NewPhrase.has(ready.pistons("clutch", known.ranges()), ready.pistons("band", known.ranges())),
+                        NewPhrase.has(held(circuit, known, "clutch"), held(circuit, known, "band")),
                         sound.assumed().size()),
                 judged,
                 SameSpeedFilms.of(List.of(judged)),
@@ -102,5 +103,16 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
                 List.of(unit), OptionValues.searched(null, unit, MarginsCommand.STEP), progress::step);
         progress.end();
         return judged.get(0);
+    }
+
+    /** Clutches, or bands, that its ranges apply; an answer may have made a clutch of a band. */
+    private List<String> held(DescribedCircuit circuit, UnitAnswers known, String kind) {
+        List<String> applied = Stream.of("clutch", "band")
+                .flatMap(either -> ready.pistons(either, known.ranges()).stream())
+                .toList();
+        return circuit.parts().stream()
+                .filter(part -> part.kind().equals(kind) && applied.contains(part.name()))
+                .map(DescribedCircuit.PartLine::name)
+                .toList();
     }
 }

@@ -75,6 +75,10 @@ public final class NewUnit {
         }
         Map<String, Object> parts = draft.section("parts");
         there("clutch", answers.clutches().keySet(), "piston-area", "clutch or band");
+        answers.faces()
+                .forEach((clutch, faces) -> Draft.map(parts.get(clutch))
+                        .filter(BandToPlates::isBand)
+                        .ifPresent(band -> BandToPlates.change(band, faces)));
         there("faces", answers.faces().keySet(), "surfaces", "clutch");
         Map<String, Object> command = draft.section("command");
         String regulator = Draft.text(command, "regulator");

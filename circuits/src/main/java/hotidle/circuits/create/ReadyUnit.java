@@ -191,9 +191,8 @@ public final class ReadyUnit {
                                 : "has no area of its regulator that is drained in reverse, so that reverse has the line"
                                         + " pressure of any range";
                     case "ranges" -> applied().isEmpty() ? "has no range that applies a clutch" : "";
-                    case "clutch" ->
+                    case "clutch", "faces" ->
                         pistons("clutch").isEmpty() && pistons("band").isEmpty() ? "has no clutch" : "";
-                    case "faces" -> pistons("clutch").isEmpty() ? "has no clutch" : "";
                     case "hub-diameter", "hub-clearance" ->
                         now().get(question).isPresent() ? "" : "has no bushing on the pump's hub";
                     default ->

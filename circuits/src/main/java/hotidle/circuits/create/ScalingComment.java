@@ -47,7 +47,11 @@ record ScalingComment(
                     "  clutches of which the friction faces were asked for ("
                             + String.join(", ", answers.faces().keySet())
                             + "): a piston area that was not is less by the ratio of faces times mean radius ((inner + outer diameter)/4)");
+            lines.add(
+                    "  a band among them is a plate clutch here that holds as much at each pressure, at the radius of the drum where none was given");
         }
+        lines.add(
+                "  a plate clutch that is a band in your unit: write kind: band, drum-diameter and wrap for surfaces and linings");
         rule(
                 lines,
                 "cooler: flow and need",

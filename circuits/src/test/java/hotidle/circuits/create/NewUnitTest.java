@@ -12,6 +12,7 @@ import hotidle.circuits.ReadCircuit;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Bushing;
 import hotidle.part.Clutch;
+import hotidle.part.Lining;
 import hotidle.part.PumpChamber;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.QuotedSet;
@@ -266,8 +267,46 @@ class NewUnitTest {
                                 Map.of(),
                                 List.of(),
                                 Map.of(),
-                                Map.of("intermediate-band", new UnitAnswers.Faces(2, OptionalDouble.empty()))))
-                .startsWith("faces: intermediate-band is no clutch of it; those are forward-clutch"));
+                                Map.of("forward-rings", new UnitAnswers.Faces(2, OptionalDouble.empty()))))
+                .startsWith("faces: forward-rings is no clutch of it; those are forward-clutch"));
+    }
+
+    /** In its place, on its oil: the ranges do not know the difference. */
+    @Test
+    void aBandOfWhichFacesAreAskedForBecomesAPlateClutchThatHoldsAsMuch() {
+        for (OptionalDouble radius : List.of(OptionalDouble.empty(), OptionalDouble.of(0.068))) {
+            Transmission ready = sound(made("crescent-four", UnitAnswers.NONE)).unit();
+            String text = made(
+                    "crescent-four",
+                    new UnitAnswers(
+                            Map.of(),
+                            List.of(),
+                            Map.of(),
+                            Map.of("intermediate-band", new UnitAnswers.Faces(8, radius))));
+            Transmission own = sound(text).unit();
+            Clutch band = (Clutch)
+                    ready.network().part("intermediate-band").orElseThrow().part();
+            Clutch plates = (Clutch)
+                    own.network().part("intermediate-band").orElseThrow().part();
+            assertTrue(plates.grip() instanceof Lining, plates.toString());
+            for (double pressure : new double[] {3e5, 6e5, 12e5}) {
+                assertEquals(torque(band, pressure), torque(plates, pressure), 5e-3 * torque(band, 12e5));
+            }
+            assertEquals(radius.orElse(0.075), plates.grip().torqueArm(false) / (0.12 * 8), 1e-4);
+            assertTrue(
+                    own.assumed().contains("intermediate-band.piston-area"),
+                    own.assumed().toString());
+            assertTrue(own.assumed().contains("intermediate-band.lining-outer-diameter"));
+            assertFalse(own.assumed().contains("intermediate-band.surfaces"));
+            assertTrue(
+                    text.contains("a band among them is a plate clutch here that holds as much at each pressure"),
+                    text);
+        }
+    }
+
+    private static double torque(Clutch clutch, double pressure) {
+        return clutch.grip().torqueArm(false)
+                * (pressure * clutch.piston().area() - clutch.piston().returnForce());
     }
 
     /** The converter is fed from the line, the lubrication by the pump. */

@@ -39,11 +39,7 @@ public record CheckAnswer(
                 new FirstScreen(MorePhrase.defaults(circuit.defaults().size()));
         screen.add(head(false));
         if (!circuit.sizes().isEmpty() && circuit.sheet().isEmpty()) {
-            screen.add(MorePhrase.measured(
-                    circuit.sizes().stream()
-                            .filter(size -> circuit.measured(size).isPresent())
-                            .count(),
-                    circuit.sizes().size()));
+            screen.add(Wrap.lines(MorePhrase.measured(sizes(true).size(), sizes(false)), "", "  "));
         }
         List<String> past = SizeTable.past(circuit, units);
         int most = Math.min(past.size(), MOST_PAST);
@@ -82,7 +78,10 @@ public record CheckAnswer(
     public String full() {
         StringBuilder text = new StringBuilder(head(true));
         if (!circuit.sizes().isEmpty()) {
-            text.append('\n').append(SizeTable.of(circuit, units));
+            text.append('\n').append(SizeTable.of(circuit, units)).append('\n');
+            for (boolean measured : new boolean[] {true, false}) {
+                text.append(Wrap.lines(MorePhrase.each(measured, sizes(measured)), "", "  "));
+            }
         }
         if (!unjudged.isEmpty()) {
             text.append('\n').append(Wrap.lines(NotJudgedPhrase.of(unjudged), "", "  "));
@@ -115,6 +114,14 @@ public record CheckAnswer(
             blocks.add(Block.table(AssumedPhrase.DEFAULTS, DefaultsByOwner.table(circuit)));
         }
         return blocks;
+    }
+
+    /** Names of the sizes that were measured, or of those that were not. */
+    private List<String> sizes(boolean measured) {
+        return circuit.sizes().stream()
+                .filter(size -> circuit.measured(size).isPresent() == measured)
+                .map(DescribedCircuit.SizeLine::name)
+                .toList();
     }
 
     private String holds() {

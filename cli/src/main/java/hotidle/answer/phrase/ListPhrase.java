@@ -4,6 +4,8 @@ import hotidle.fault.FaultKind;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What can be asked for: headings, and what a circuit has. */
 public final class ListPhrase {
@@ -55,9 +57,12 @@ public final class ListPhrase {
 
     /** What is done, and what it costs where that is known. */
     public static String job(String about, OptionalDouble hours, OptionalDouble price) {
-        return about
-                + (hours.isPresent() ? ", " + JobPhrase.amount(hours.getAsDouble()) + " h" : "")
-                + (price.isPresent() ? ", price " + JobPhrase.amount(price.getAsDouble()) : "");
+        return Stream.of(
+                        about,
+                        hours.isPresent() ? JobPhrase.amount(hours.getAsDouble()) + " h" : "",
+                        price.isPresent() ? "price " + JobPhrase.amount(price.getAsDouble()) : "")
+                .filter(said -> !said.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     /** Above the faults of a circuit. */

@@ -1,5 +1,7 @@
 package hotidle.answer.phrase;
 
+import java.util.List;
+
 /** What a first screen leaves for the whole text. */
 public final class MorePhrase {
 
@@ -31,9 +33,26 @@ public final class MorePhrase {
         return "past the wear limit: " + worst + (more > 0 ? "; and " + more + " more (--full)" : "");
     }
 
-    /** How many sizes were measured. */
-    public static String measured(long measured, long sizes) {
-        return measured + " of " + CountPhrase.of(sizes, "size") + " measured, the others taken as new";
+    /** How many sizes were measured, and which were not: the first of them. */
+    public static String measured(long measured, List<String> assumed) {
+        String counted = "measured: " + measured + " of " + CountPhrase.of(measured + assumed.size(), "size");
+        if (assumed.isEmpty()) {
+            return counted;
+        }
+        int named = Math.min(MOST_NAMED, assumed.size());
+        return counted + "; taken as new: " + assumed.size() + ", "
+                + String.join(", ", assumed.subList(0, named))
+                + (named < assumed.size() ? " and " + (assumed.size() - named) + " more" : "")
+                + " (each by name: --full)";
+    }
+
+    /** Sizes not measured that are named (chosen). */
+    private static final int MOST_NAMED = 4;
+
+    /** All names of sizes that were measured, or that were not. */
+    public static String each(boolean measured, List<String> sizes) {
+        return (measured ? "measured, " : "not measured, taken as new, ") + sizes.size() + ": "
+                + (sizes.isEmpty() ? "none" : String.join(", ", sizes));
     }
 
     /** Names alone, with where their meaning stands. */

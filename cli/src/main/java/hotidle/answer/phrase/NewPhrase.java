@@ -45,7 +45,7 @@ public final class NewPhrase {
                                 + String.join(", ", range.getValue()) + "\n")
                         .collect(Collectors.joining())
                 + Wrap.lines(
-                                "Name the ranges that your unit has. A clutch that none of them applies goes with the others; another"
+                                "A band that is a plate clutch in your unit: give its faces. Name the ranges that your unit has. A clutch that none of them applies goes with the others; another"
                                         + " number of clutches or bands in the same ranges is not possible with new: take another ready"
                                         + " circuit, or change the file.",
                                 "",
@@ -137,7 +137,8 @@ public final class NewPhrase {
                 + "  read right?     hotidle check" + measured + "\n"
                 + "  beside all new  hotidle compare" + measured + "\n"
                 + "  what fails      hotidle margins" + measured + "\n"
-                + "  what to repair  hotidle leaks" + measured + " --by job\n";
+                + "  what to repair  hotidle leaks" + measured + " --by job\n"
+                + "  what it costs   jobs: in " + file + ", each with changes: as of a build, time: 4 h, price: 900\n";
     }
 
     /** Where answers that were asked for are kept. */

@@ -113,4 +113,23 @@ class CircuitPhrasesTest {
         assertEquals(" [7 of them]", DefaultsPhrase.takers(7, true));
         assertEquals(" [7 in all]", DefaultsPhrase.takers(7, false));
     }
+
+    @Test
+    void sizesThatWereMeasuredStandBesideThoseThatWereNot() {
+        assertEquals("measured: 3 of 3 sizes", MorePhrase.measured(3, List.of()));
+        assertEquals(
+                "measured: 1 of 2 sizes; taken as new: 1, r.bore (each by name: --full)",
+                MorePhrase.measured(1, List.of("r.bore")));
+        assertEquals(
+                "measured: 0 of 5 sizes; taken as new: 5, a.x, b.x, c.x, d.x and 1 more (each by name: --full)",
+                MorePhrase.measured(0, List.of("a.x", "b.x", "c.x", "d.x", "e.x")));
+        assertEquals("measured, 2: a.x, b.x", MorePhrase.each(true, List.of("a.x", "b.x")));
+        assertEquals("not measured, taken as new, 0: none", MorePhrase.each(false, List.of()));
+    }
+
+    @Test
+    void aJobWithoutWordsIsListedByItsTimeAndPrice() {
+        assertEquals("4 h, price 900", ListPhrase.job("", OptionalDouble.of(4), OptionalDouble.of(900)));
+        assertEquals("ground", ListPhrase.job("ground", OptionalDouble.empty(), OptionalDouble.empty()));
+    }
 }

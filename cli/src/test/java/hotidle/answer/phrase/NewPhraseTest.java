@@ -67,6 +67,7 @@ class NewPhraseTest {
                   beside all new  hotidle compare a.yaml --sheet a.csv
                   what fails      hotidle margins a.yaml --sheet a.csv
                   what to repair  hotidle leaks a.yaml --sheet a.csv --by job
+                  what it costs   jobs: in a.yaml, each with changes: as of a build, time: 4 h, price: 900
                 """, NewPhrase.next("a.yaml", "a.csv"));
         assertEquals("Your answers are in a.csv.\n", NewPhrase.kept("a.csv"));
         assertEquals(
