@@ -49,10 +49,10 @@ final class MapCommand implements Callable<Integer> {
 
     @Option(
             names = "--vary",
-            required = true,
             paramLabel = "PART.key=LOW..HIGHunit",
-            description = "the size, for example hub-bushing.clearance=0.02..0.15mm; a step may follow, as in"
-                    + " 0.02..0.15/0.01mm. What the build and its file say of the size is tried too")
+            description =
+                    "the size, which must be given, for example hub-bushing.clearance=0.02..0.15mm; a step may follow, as in"
+                            + " 0.02..0.15/0.01mm. What the build and its file say of the size is tried too")
     String vary;
 
     @Mixin
@@ -75,6 +75,11 @@ final class MapCommand implements Callable<Integer> {
         notSet.refuse();
         DescribedCircuit asWritten = asked.load();
         List<Double> speeds = OptionValues.searched(speed, asWritten.unit(), STEP);
+        if (vary == null) {
+            asWritten.unit().command();
+            throw VaryExample.missing(
+                    asked.again(), builds.adjustable(asWritten).get(0));
+        }
         VariedSize varied = VariedSize.of(vary);
         BuildWork done = work.asked();
         WorkedBuilds worked = asked.afterAsHeaded(done, asWritten, builds.adjustable(asWritten));

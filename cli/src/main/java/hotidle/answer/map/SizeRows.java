@@ -33,12 +33,13 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
     TextTable table(boolean duties) {
         MapGrid grid = new MapGrid(units, map);
         Quantity quantity = grid.quantity();
+        String pressure = Quantity.PRESSURE.in(units).unit();
         TextTable table = new TextTable(List.of(
-                map.axis().name() + " " + quantity.in(units).unit(),
-                MapPhrase.HOLDS + ", " + Quantity.PRESSURE.in(units).unit(),
-                MapPhrase.BELOW,
-                MapPhrase.ABOVE,
-                MapPhrase.MOST));
+                MapPhrase.sized(map.axis().name(), quantity.in(units).unit()),
+                MapPhrase.HOLDS + ", " + pressure,
+                MapPhrase.at(MapPhrase.BELOW, pressure),
+                MapPhrase.at(MapPhrase.ABOVE, pressure),
+                MapPhrase.at(MapPhrase.MOST, pressure)));
         List<MapFindings.SizeRow> rows = map.findings().rows();
         for (int index : shown()) {
             MapFindings.SizeRow row = rows.get(index);

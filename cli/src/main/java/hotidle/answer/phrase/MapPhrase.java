@@ -41,12 +41,22 @@ public final class MapPhrase {
     public static final String HOLDS = "every limit holds";
 
     /** Heads the limit that fails below them, and above. */
-    public static final String BELOW = "below, fails first";
+    public static final String BELOW = "fails below";
 
-    public static final String ABOVE = "above, fails first";
+    public static final String ABOVE = "fails above";
 
     /** Heads the most headroom at a size. */
     public static final String MOST = "most";
+
+    /** Heads a column that ends in a set pressure in brackets. */
+    public static String at(String heading, String unit) {
+        return heading + " (" + unit + ")";
+    }
+
+    /** Heads the sizes. */
+    public static String sized(String name, String unit) {
+        return name + ", " + unit;
+    }
 
     /** In place of set pressures where no point holds. */
     public static final String NOWHERE = "nowhere";

@@ -76,15 +76,17 @@ final class StudyTerms {
                     "low_by",
                     "high_by"),
             TermPhrase.term(
-                    "below, fails first",
-                    "the limit that fails first with less set pressure (the one tried)",
+                    "fails below",
+                    "the limit that fails first with less set pressure, and in brackets the one tried",
                     "map",
-                    TermPhrase.NONE),
+                    TermPhrase.NONE,
+                    "below, fails first"),
             TermPhrase.term(
-                    "above, fails first",
-                    "the limit that fails first with more set pressure (the one tried)",
+                    "fails above",
+                    "the limit that fails first with more set pressure, and in brackets the one tried",
                     "map",
-                    TermPhrase.NONE),
+                    TermPhrase.NONE,
+                    "above, fails first"),
             TermPhrase.term(
                     "range",
                     "a position of the gear train: the clutches that it applies and the oil that it feeds",

@@ -102,4 +102,11 @@ class MapPhraseTest {
     void whatFailsBeyondARangeIsToldWithThePressureAtWhichItWasFound() {
         assertEquals("lubrication (100)", MapPhrase.foundAt("lubrication", "100"));
     }
+
+    @Test
+    void everyColumnOfAMapSaysItsUnit() {
+        assertEquals("fails below (psi)", MapPhrase.at(MapPhrase.BELOW, "psi"));
+        assertEquals("most (bar)", MapPhrase.at(MapPhrase.MOST, "bar"));
+        assertEquals("regulator.clearance, in", MapPhrase.sized("regulator.clearance", "in"));
+    }
 }

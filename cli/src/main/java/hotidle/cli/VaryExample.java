@@ -1,0 +1,57 @@
+package hotidle.cli;
+
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What may stand behind --vary, with the names and sizes of one circuit. */
+final class VaryExample {
+
+    /** Sizes that are named beside the one of the example (chosen). */
+    private static final int NAMED = 6;
+
+    private VaryExample() {}
+
+    /**
+     * What to say where no size is given.
+     *
+     * @param circuit as the user wrote it, with its sheet
+     * @throws WrongInputException where the circuit has no size that wears
+     */
+    static WrongInputException missing(String circuit, Adjustable build) {
+        List<WearSize> sizes = build.dimensions().stream()
+                .filter(size -> size.limit().isPresent() && size.kind() == WearSize.SizeKind.LENGTH)
+                .sorted(Comparator.comparingDouble(VaryExample::worn).reversed())
+                .toList();
+        String what = "hotidle: map needs a size to vary beside the set pressure\nmend: ";
+        if (sizes.isEmpty()) {
+            return new WrongInputException(what + "write --vary PART.key=LOW..HIGHunit; no size of "
+                    + build.unit().circuit() + " has a wear limit written to take as its end");
+        }
+        return new WrongInputException(what + "write hotidle map " + circuit + " --build "
+                + build.unit().build() + " --vary " + written(sizes.get(0)) + ", its "
+                + sizes.get(0).key()
+                + " from new to its limit, for example; or "
+                + sizes.stream().skip(1).limit(NAMED).map(WearSize::name).collect(Collectors.joining(", "))
+                + "; all: hotidle sensitivity " + circuit + " --full");
+    }
+
+    /** How far it is worn, as a share of the way to its limit. */
+    private static double worn(WearSize size) {
+        double way = size.limit().getAsDouble() - size.fresh();
+        return way == 0 ? 0 : (size.value() - size.fresh()) / way;
+    }
+
+    /** From new to the limit, the lesser of them first, in thousandths of a millimetre where both are small. */
+    private static String written(WearSize size) {
+        double low = Math.min(size.fresh(), size.limit().getAsDouble());
+        double high = Math.max(size.fresh(), size.limit().getAsDouble());
+        return size.name() + "="
+                + (high < 1e-3
+                        ? String.format(Locale.ROOT, "%.1f..%.1fum", 1e6 * low, 1e6 * high)
+                        : String.format(Locale.ROOT, "%.3f..%.3fmm", 1e3 * low, 1e3 * high));
+    }
+}
