@@ -4,10 +4,13 @@ import hotidle.answer.margins.MarginsAnswer;
 import hotidle.assess.NotCommanded;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.JudgedBuild;
+import hotidle.study.LooseWritten;
 import hotidle.study.SameSpeedFilms;
 import hotidle.transmission.Transmission;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,7 +76,16 @@ final class MarginsCommand implements Callable<Integer> {
                         NotCommanded.of(units.get(0)),
                         SameSpeedFilms.of(judged),
                         settled.settling(),
-                        duties));
+                        duties,
+                        ownHeat.given() ? List.of() : loose(worked, judged, speeds)));
+    }
+
+    /** Looked for at the temperatures of the file alone: at its own heat a build with other fits would be another one. */
+    private static List<LooseWritten> loose(WorkedBuilds worked, List<JudgedBuild> judged, List<Double> speeds) {
+        return IntStream.range(0, judged.size())
+                .mapToObj(i -> LooseWritten.of(worked.adjustable().get(i), judged.get(i), speeds))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private List<JudgedBuild> judge(List<Transmission> units, List<Double> speeds) {

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class MarginsCommandTest {
 
@@ -103,5 +106,31 @@ class MarginsCommandTest {
         JsonNode first = build.at("/sensitivities/0");
         assertEquals("m", first.get("size_unit").textValue());
         assertTrue(first.get("headroom_by_size").isNumber());
+    }
+
+    /** A bushing that the file lets wear further than its film does: wear alone told it. */
+    @Test
+    void aBoreWithinItsWrittenLimitThatBringsTheFilmDownPointsToItsWear(@TempDir Path folder) throws Exception {
+        Path sheet = folder.resolve("bore.csv");
+        Files.writeString(sheet, "part,size,measured bore,unit\nhub-bushing,bore,1.7000,in\n");
+        Run run = Run.of("margins", "crescent-four", "--sheet", sheet.toString());
+        assertEquals(HotIdle.DONE, run.code(), run.err());
+        String said = run.out().replaceAll("\\s+", " ");
+        assertTrue(said.contains("FAILS. First limit: hub film (hub-bushing)"), said);
+        assertTrue(
+                said.contains(
+                        "hub-bushing.bore is within its written limit, but with it new this would not fail: hub film"
+                                + " (hub-bushing) at backing-up. 'hotidle wear' with this build and --fit hub-bushing.bore"),
+                said);
+        JsonNode json = new ObjectMapper()
+                .readTree(Run.of("margins", "crescent-four", "--sheet", sheet.toString(), "--format", "json")
+                        .out());
+        assertEquals(
+                "hub-bushing.bore",
+                json.get("builds").get(0).get("worn_within_limit").get(0).textValue());
+        Files.writeString(sheet, "part,size,measured bore,unit\nhub-bushing,bore,1.6980,in\n");
+        String holds =
+                Run.of("margins", "crescent-four", "--sheet", sheet.toString()).out();
+        assertTrue(!holds.contains("written limit"), holds);
     }
 }

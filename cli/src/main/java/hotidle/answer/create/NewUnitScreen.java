@@ -50,7 +50,7 @@ public record NewUnitScreen(
         String foot = measureFirst.map(this::sizes).orElse("")
                 + next
                 + Caution.of(sound.unit().commanded().isPresent(), false) + "\n";
-        return new MarginsScreen(units, Wrap.lines(made, "", "  "), List.of(sound), all, foot).text();
+        return new MarginsScreen(units, Wrap.lines(made, "", "  "), List.of(sound), all, List.of(), foot).text();
     }
 
     private String sizes(MeasureFirst first) {

@@ -3,8 +3,10 @@ package hotidle.answer.margins;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.BuildVerdictPhrase;
 import hotidle.answer.phrase.ClutchPhrase;
+import hotidle.answer.phrase.LimitPhrase;
 import hotidle.answer.phrase.LineShortPhrase;
 import hotidle.answer.phrase.MarginCausePhrase;
+import hotidle.answer.phrase.MarginsScreenPhrase;
 import hotidle.answer.phrase.NotCommandedPhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
@@ -12,9 +14,14 @@ import hotidle.assess.NotCommanded;
 import hotidle.study.BuildVerdict;
 import hotidle.study.DraggingClutch;
 import hotidle.study.GripLoad;
+import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
 import hotidle.study.LineShort;
+import hotidle.study.LooseWritten;
 import hotidle.study.PumpShortage;
+import hotidle.transmission.WearSize;
+import java.util.List;
+import java.util.Optional;
 
 /** Which sentence is said of what was judged. */
 public record MarginSentences(Quantity.UnitSystem units) {
@@ -31,6 +38,19 @@ public record MarginSentences(Quantity.UnitSystem units) {
                         !verdict.undecided().isEmpty()))
                 .orElseGet(() -> BuildVerdictPhrase.nothingJudged(
                         build, verdict.notKnown(), !verdict.undecided().isEmpty()));
+    }
+
+    /** Which fits bring a build down though each is within its written limit. */
+    Optional<String> loose(JudgedBuild build, List<LooseWritten> all) {
+        return all.stream()
+                .filter(one -> one.build().equals(build.unit().build()))
+                .findFirst()
+                .map(one -> MarginsScreenPhrase.loose(
+                        one.sizes().stream().map(WearSize::name).toList(),
+                        LimitPhrase.at(
+                                one.first().kind(),
+                                one.first().part(),
+                                one.first().duty())));
     }
 
     /** What is wrong first, or narrowest; empty where nothing is judged. */

@@ -19,6 +19,7 @@ import hotidle.assess.Margin;
 import hotidle.assess.NotCommanded;
 import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
+import hotidle.study.LooseWritten;
 import hotidle.study.SameSpeedFilms;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,6 +38,7 @@ import java.util.stream.Stream;
  * @param films        of all builds at the same speeds; none of one build alone
  * @param settling     at which temperatures
  * @param shown        names of the driving conditions whose limits are shown; a verdict rests on all
+ * @param loose        fits within their written limits that bring a build down, where that was looked for
  */
 public record MarginsAnswer(
         Quantity.UnitSystem units,
@@ -46,12 +48,27 @@ public record MarginsAnswer(
         Optional<NotCommanded> notCommanded,
         SameSpeedFilms films,
         Settling settling,
-        List<String> shown)
+        List<String> shown,
+        List<LooseWritten> loose)
         implements Answer {
 
     public MarginsAnswer {
         builds = List.copyOf(builds);
         shown = List.copyOf(shown);
+        loose = List.copyOf(loose);
+    }
+
+    /** Where fits within their written limits were not looked for. */
+    public MarginsAnswer(
+            Quantity.UnitSystem units,
+            String circuit,
+            String about,
+            List<JudgedBuild> builds,
+            Optional<NotCommanded> notCommanded,
+            SameSpeedFilms films,
+            Settling settling,
+            List<String> shown) {
+        this(units, circuit, about, builds, notCommanded, films, settling, shown, List.of());
     }
 
     /** All driving conditions shown, at the temperatures of the file. */
@@ -82,7 +99,7 @@ public record MarginsAnswer(
                         .orElse("")
                 + Caution.of(builds.get(0).unit().commanded().isPresent(), raised()) + "\n" + noStall();
         String heading = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + settling.text();
-        return new MarginsScreen(units, heading, builds, shown, foot).text();
+        return new MarginsScreen(units, heading, builds, shown, loose, foot).text();
     }
 
     private boolean raised() {
@@ -110,6 +127,7 @@ public record MarginsAnswer(
             text.append(Wrap.lines(new LimitRows.LimitCount(units, build).said(), "  ", "  "));
             String undecided = NotKnown.said(build.verdict().undecided());
             text.append(undecided.isEmpty() ? "" : Wrap.lines(undecided, "  ", "  "));
+            sentences.loose(build, loose).ifPresent(said -> text.append(Wrap.lines(said, "  ", "  ")));
         }
         notCommanded.ifPresent(why -> text.append(Wrap.lines(MarginSentences.notCommanded(why), "", "  ")));
         text.append("\n")
@@ -169,7 +187,7 @@ public record MarginsAnswer(
                 worst(build).word(),
                 verdict(build),
                 new LimitRows.LimitCount(units, build).said(),
-                new MarginsScreen(units, "", builds, shown, "").notKnown(build),
+                new MarginsScreen(units, "", builds, shown, loose, "").notKnown(build),
                 build.duties().stream()
                         .flatMap(judged -> new LimitRows(units, judged)
                                 .shown().stream().map(row -> ToldLimit.of(units, judged, row.margin())))

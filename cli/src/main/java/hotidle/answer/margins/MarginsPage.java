@@ -26,7 +26,7 @@ record MarginsPage(Quantity.UnitSystem units, List<JudgedBuild> builds, List<Str
     }
 
     private List<Block> blocks(JudgedBuild build) {
-        MarginsScreen screen = new MarginsScreen(units, "", builds, shown, "");
+        MarginsScreen screen = new MarginsScreen(units, "", builds, shown, List.of(), "");
         List<String> said = new ArrayList<>();
         said.add(
                 MarginsScreenPhrase.headed(build.unit().build(), false, new LimitRows.LimitCount(units, build).said()));

@@ -9,6 +9,8 @@ import hotidle.answer.format.Rpm;
 import hotidle.assess.Margin;
 import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
+import hotidle.study.LooseWritten;
+import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +31,13 @@ record MarginsRecord(
     /** Why something is not judged. */
     record NotJudgedRecord(String regulation) {}
 
-    record JudgedBuildRecord(String build, String summary, List<LimitRecord> notKnown, List<JudgedState> states) {}
+    /** @param wornWithinLimit there only where such fits bring the first limit down */
+    record JudgedBuildRecord(
+            String build,
+            String summary,
+            List<LimitRecord> notKnown,
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> wornWithinLimit,
+            List<JudgedState> states) {}
 
     /** A state with its margins. */
     record JudgedState(
@@ -57,15 +65,22 @@ record MarginsRecord(
                 answer.circuit(),
                 answer.notCommanded().map(why -> new NotJudgedRecord(MarginSentences.notCommanded(why))),
                 answer.settling().records(),
-                answer.builds().stream().map(build -> build(sentences, build)).toList());
+                answer.builds().stream()
+                        .map(build -> build(sentences, answer.loose(), build))
+                        .toList());
     }
 
-    private static JudgedBuildRecord build(MarginSentences sentences, JudgedBuild judged) {
+    private static JudgedBuildRecord build(MarginSentences sentences, List<LooseWritten> loose, JudgedBuild judged) {
         String name = judged.unit().build();
         return new JudgedBuildRecord(
                 name,
                 sentences.verdict(name, judged.verdict()),
                 LimitRecord.of(judged.verdict().undecided()),
+                loose.stream()
+                        .filter(one -> one.build().equals(name))
+                        .flatMap(one -> one.sizes().stream())
+                        .map(WearSize::name)
+                        .toList(),
                 judged.duties().stream().map(duty -> state(sentences, duty)).toList());
     }
 

@@ -9,6 +9,7 @@ import hotidle.answer.phrase.MarginsScreenPhrase;
 import hotidle.assess.Margin;
 import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
+import hotidle.study.LooseWritten;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -21,10 +22,16 @@ import java.util.stream.Stream;
  * finds no room.
  *
  * @param shown names of the driving conditions whose limits are listed; a build's verdict rests on all
+ * @param loose fits within their written limits that bring a build down
  * @param foot  cautions under it
  */
 public record MarginsScreen(
-        Quantity.UnitSystem units, String heading, List<JudgedBuild> builds, List<String> shown, String foot) {
+        Quantity.UnitSystem units,
+        String heading,
+        List<JudgedBuild> builds,
+        List<String> shown,
+        List<LooseWritten> loose,
+        String foot) {
 
     /** More builds than these are told in two lines each (chosen). */
     private static final int MOST_LISTED = 2;
@@ -82,6 +89,7 @@ public record MarginsScreen(
         head.add(Wrap.lines(new MarginSentences(units).verdict(build.unit().build(), build.verdict()), "", "  "));
         head.add(Wrap.lines(new LimitRows.LimitCount(units, build).said(), "  ", "  "));
         notKnown(build).forEach(line -> head.add(Wrap.lines(line, "  ", "  ")));
+        new MarginSentences(units).loose(build, loose).ifPresent(said -> head.add(Wrap.lines(said, "  ", "  ")));
         return head;
     }
 

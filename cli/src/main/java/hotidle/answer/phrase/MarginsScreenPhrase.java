@@ -38,6 +38,27 @@ public record MarginsScreenPhrase(Quantity.UnitSystem units) {
                 : MarginQuantity.of(margin).number(units, margin.value().getAsDouble()) + " of " + phrase.bound(margin);
     }
 
+    /** Fits within their written limits that are named (chosen). */
+    private static final int MOST_FITS = 3;
+
+    /**
+     * Which fits bring a limit down though each is worn within the limit written for it.
+     *
+     * @param fits  by name, at least one
+     * @param limit that fails, at its driving condition
+     */
+    public static String loose(List<String> fits, String limit) {
+        boolean one = fits.size() == 1;
+        boolean named = fits.size() <= MOST_FITS;
+        return (named ? String.join(", ", fits) : fits.size() + " worn fits")
+                + (one
+                        ? " is within its written limit, but with it"
+                        : " are within their written limits, but with them")
+                + " new this would not fail: " + limit + ". 'hotidle wear' with this build"
+                + (named ? " and --fit " + String.join(" --fit ", fits) : "") + " says how far "
+                + (one ? "it" : "each") + " may wear.";
+    }
+
     /** Limits that found no room, counted by verdict and driving condition. */
     public static String more(Map<Margin.Verdict, Map<String, Long>> counts) {
         return "More, less grave: " + counted(counts) + " (--full).";

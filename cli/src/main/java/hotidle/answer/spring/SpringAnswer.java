@@ -199,7 +199,7 @@ public record SpringAnswer(
             return Optional.empty();
         }
         double other = study.idleByCommand().orElse(then.getAsDouble());
-        if (Math.abs(other - then.getAsDouble()) <= Command.AGREE != alike) {
+        if ((Math.abs(other - then.getAsDouble()) <= Command.AGREE) != alike) {
             return Optional.empty();
         }
         SpringPhrase phrase = new SpringPhrase(units);

@@ -97,4 +97,20 @@ class MarginsScreenPhraseTest {
                 MarginsScreenPhrase.notKnown(List.of("stall", "climb")));
         assertTrue(MarginsScreenPhrase.drags("reverse", "park").startsWith("FAILS: reverse drags at park"));
     }
+
+    @Test
+    void fitsWithinTheirWrittenLimitsPointToTheirWear() {
+        assertEquals(
+                "hub.bore is within its written limit, but with it new this would not fail: hub film (hub) at stall."
+                        + " 'hotidle wear' with this build and --fit hub.bore says how far it may wear.",
+                MarginsScreenPhrase.loose(List.of("hub.bore"), "hub film (hub) at stall"));
+        assertEquals(
+                "a.x, b.x are within their written limits, but with them new this would not fail: l. 'hotidle wear' with"
+                        + " this build and --fit a.x --fit b.x says how far each may wear.",
+                MarginsScreenPhrase.loose(List.of("a.x", "b.x"), "l"));
+        assertEquals(
+                "4 worn fits are within their written limits, but with them new this would not fail: l. 'hotidle wear'"
+                        + " with this build says how far each may wear.",
+                MarginsScreenPhrase.loose(List.of("a.x", "b.x", "c.x", "d.x"), "l"));
+    }
 }
