@@ -96,13 +96,13 @@ public final class LivePhrase {
     public static String highest(Quantity.UnitSystem units, double speed, OptionalDouble pressure, boolean all) {
         String at = "At " + Quantity.SPEED.with(units, speed);
         if (pressure.isEmpty()) {
-            return at + " the line reaches no set pressure.";
+            return at + " the line holds no set pressure.";
         }
         // rounded down: what is reached is not told too high
         Quantity.Shown shown = Quantity.PRESSURE.in(units);
         double unit = Math.pow(10, -shown.decimals()) / shown.factor();
         double told = unit * Math.floor(pressure.getAsDouble() / unit + NEARLY);
-        return at + " the line alone reaches up to " + Quantity.PRESSURE.with(units, told)
+        return at + " the line alone holds a set pressure of up to " + Quantity.PRESSURE.with(units, told)
                 + (all ? ", the highest that was tried" : "")
                 + "; what the unit may be set to, the verdict says.";
     }

@@ -10,6 +10,9 @@ const UNKNOWN = 'rgb(34,34,34)';
 const THINNEST = 0.3;
 const WIDEST = 1.6;
 
+/** Room that stays above the drawing, in millimetres of its paper. */
+const ABOVE = 4;
+
 function colour(share) {
   if (share === null || share === undefined) {
     return UNKNOWN;
@@ -94,6 +97,7 @@ export function drawing(story, ask) {
         }
       });
       byPiece('head').forEach((head) => head.remove());
+      trim(svg);
       laidOut = of;
       layingOut = '';
       place.classList.remove('old');
@@ -115,6 +119,16 @@ export function drawing(story, ask) {
     if (asked) {
       asked.abort();
       asked = null;
+    }
+  }
+
+  /** Takes away the room above the drawing that its heading has on paper; nothing where it is not shown, so that it has no size. */
+  function trim(svg) {
+    const [left, top, width, height] = svg.getAttribute('viewBox').split(' ').map(Number);
+    const drawn = svg.getBBox();
+    const above = Math.floor(drawn.y - top) - ABOVE;
+    if (drawn.height > 0 && above > 0) {
+      svg.setAttribute('viewBox', [left, top + above, width, height - above].join(' '));
     }
   }
 
