@@ -230,4 +230,19 @@ class LivePagePanelsTest {
             page.leave();
         }
     }
+
+    /** On paper a heading stands there, which the page has above it. */
+    @Test
+    void theDrawingBeginsAtTheTopOfItsPanel(LivePage page) throws Exception {
+        try (Visitor visitor =
+                new Visitor("training-rig", Library.text("training-rig").orElseThrow(), Visitor.SEARCHED)) {
+            page.open(visitor, "");
+            page.unfoldTheDrawing();
+            double above = ((Number) page.js("const svg = document.querySelector('#drawing .picture svg');"
+                            + " return svg.getBBox().y - svg.viewBox.baseVal.y"))
+                    .doubleValue();
+            assertTrue(above >= 4 && above <= 5, "room above [mm]: " + above);
+            page.leave();
+        }
+    }
 }
