@@ -16,11 +16,11 @@ class NamePhraseTest {
         is.put("one", NamePhrase.part("passage", "to the cooler"));
         is.put("two", NamePhrase.PORT);
         is.put("three", NamePhrase.part("passage", "to the cooler"));
-        assertEquals(
-                "'cooler' is a name that a circuit's file gives:\n"
-                        + "  one, three: a part of the kind passage: to the cooler\n"
-                        + "  two: a place at which a gauge can be fitted\n",
-                NamePhrase.said("cooler", is));
+        assertEquals("""
+                'cooler' is a name that a circuit's file gives:
+                  one, three: a part of the kind passage: to the cooler
+                  two: a place at which a gauge can be fitted
+                """, NamePhrase.said("cooler", is));
     }
 
     @Test
@@ -34,7 +34,7 @@ class NamePhraseTest {
 
     @Test
     void aFaultIsToldWithTheOptionThatTakesItAndAUnitWithWhatItMeasures() {
-        FaultKind kind = FaultKind.values()[0];
+        FaultKind kind = FaultKind.SPRING_WEAK;
         assertEquals(
                 kind.word() + "@pump: a fault that may be laid over a build, as --fault " + kind.word()
                         + "@PART takes it seen in: gauge, list faults",
