@@ -19,6 +19,9 @@ final class Balance {
     /** Compliance of the dynamics: the pump's whole flow raises a node by 1 bar in one second (ours) [1/Pa]. */
     static final double COMPLIANCE = 1e-5;
 
+    /** A step that ends past an edge ends this share of the way between the stops past it (ours): a spool's radial clearance or so [-]. */
+    private static final double PAST_EDGE = 4e-3;
+
     private final Equations equations;
     private final int nodes;
     private final double[] low;
@@ -26,6 +29,8 @@ final class Balance {
     private final double[] span;
     private final double[] stiffness;
     private final double[] scale;
+    private final double[] pole;
+    private final double[][] edges;
     private final int[] diagonal;
     private final int[] rows;
     private final int[] columnStarts;
@@ -54,6 +59,8 @@ final class Balance {
         span = new double[n];
         stiffness = new double[n];
         scale = new double[n];
+        pole = new double[n];
+        edges = new double[n][];
         for (int i = 0; i < n; i++) {
             diagonal[i] = pattern.place(i, i);
         }
@@ -74,6 +81,8 @@ final class Balance {
             span[i] = high[i] > low[i] ? high[i] - low[i] : 1;
             stiffness[i] = state.stiffness();
             scale[i] = state.scale();
+            pole[i] = state.pole();
+            edges[i] = state.edges().stream().mapToDouble(Double::doubleValue).toArray();
         }
     }
 
@@ -112,6 +121,35 @@ final class Balance {
         for (int i = nodes; i < residual.length; i++) {
             unknowns[i] = Math.min(Math.max(unknowns[i], low[i]), high[i]);
         }
+    }
+
+    /**
+     * Writes the unknowns a share of a step further. One whose balance grows as the logarithm of the way to a pole goes along that
+     * logarithm, by which the balance is next to straight, so that no step leads past the pole.
+     */
+    void step(double[] from, double[] direction, double share, double[] to) {
+        for (int i = 0; i < nodes; i++) {
+            to[i] = from[i] + share * direction[i];
+        }
+        for (int i = nodes; i < to.length; i++) {
+            double left = pole[i] - from[i];
+            double way = share * direction[i];
+            to[i] = left < Double.POSITIVE_INFINITY ? pole[i] - left * Math.exp(-way / left) : from[i] + way;
+        }
+    }
+
+    /** The share of a step at which the first state is just past one of its edges; the given most where none comes to one before. */
+    double toEdge(double[] from, double[] direction, double most) {
+        double first = most;
+        for (int i = nodes; i < direction.length; i++) {
+            double past = PAST_EDGE * span[i];
+            for (double edge : edges[i]) {
+                double way = edge + Math.copySign(past, direction[i]) - from[i];
+                double share = way / direction[i];
+                first = share > 0 && share < first && Math.abs(way) > past ? share : first;
+            }
+        }
+        return first;
     }
 
     /** Evaluates; half the sum of the squares comes back, infinite where they are not finite. */

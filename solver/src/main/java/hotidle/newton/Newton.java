@@ -33,10 +33,8 @@ final class Newton {
     private static final int MOST_NATURAL_HALVINGS = 24;
     private static final double ARMIJO = 1e-4;
 
-    /** A step cut to less than this share is short (ours) [-]; so many in a row creep, and the natural level is there sooner. */
-    private static final double SHORT = 0.1;
-
-    private static final int CREEPING = 3;
+    /** A step that an edge cuts to less than this share is halved instead (ours) [-]. */
+    private static final double LEAST_SHARE = 1e-3;
 
     /** Largest change of a pressure in one step: this, and twice what it is (ours) [Pa]. */
     private static final double LARGEST_STEP = 1e6;
@@ -53,9 +51,6 @@ final class Newton {
     private final double[] trial;
     private final double[] simplified;
     private int steps;
-
-    /** Share of Newton's step that the last step took. */
-    private double taken;
 
     Newton(Equations equations) {
         balance = new Balance(equations);
@@ -96,10 +91,10 @@ final class Newton {
         return iterate(unknowns, MOST_STEPS, aim, ACCEPTED, false);
     }
 
-    /** The same from a start that should be near: given up where it creeps, as across the opening of a valve. */
+    /** The same by the natural level, which goes on across the opening of a valve, where the residual's creeps. */
     boolean near(double[] unknowns, double aim) {
         balance.still();
-        return iterate(unknowns, MOST_STEPS, CREEPING, aim, ACCEPTED, false);
+        return iterate(unknowns, MOST_STEPS, aim, ACCEPTED, true);
     }
 
     /** The same, given up after a few steps. */
@@ -121,14 +116,8 @@ final class Newton {
      * @param accepted what is good enough where it cannot go on [-]
      */
     boolean iterate(double[] unknowns, int most, double aim, double accepted, boolean natural) {
-        return iterate(unknowns, most, most, aim, accepted, natural);
-    }
-
-    /** The same, given up after so many short steps in a row. */
-    private boolean iterate(double[] unknowns, int most, int patience, double aim, double accepted, boolean natural) {
         balance.project(unknowns, LOWEST);
         double level = balance.evaluate(unknowns);
-        int creeping = 0;
         for (int step = 0; step < most; step++) {
             double error = balance.worst();
             if (error <= aim) {
@@ -145,10 +134,6 @@ final class Newton {
                 return balance.worst() <= accepted;
             }
             level = next;
-            creeping = taken < SHORT ? creeping + 1 : 0;
-            if (creeping >= patience) {
-                break;
-            }
         }
         return balance.worst() <= accepted;
     }
@@ -174,7 +159,6 @@ final class Newton {
             double next = attempt(unknowns, share);
             if (next <= (1 - 2 * ARMIJO * share) * level && next < level) {
                 System.arraycopy(trial, 0, unknowns, 0, trial.length);
-                taken = share;
                 return next;
             }
             share /= 2;
@@ -182,7 +166,11 @@ final class Newton {
         return Double.NaN;
     }
 
-    /** Halves the step until the natural level falls, by Deuflhard's restricted test. */
+    /**
+     * Cuts the step to the first edge, then halves it, until the natural level falls, by Deuflhard's restricted test. Slopes hold up to
+     * an edge and no further, so that a step which fails beyond one is taken up to it: J. Katzenelson, "An algorithm for solving
+     * nonlinear resistor networks", Bell Syst. Tech. J. 44 (1965) 1605 (from memory), for equations that are straight in pieces.
+     */
     private double naturalSearch(double[] unknowns, double most) {
         double length = length(direction);
         double share = most;
@@ -195,15 +183,14 @@ final class Newton {
                     return next;
                 }
             }
-            share /= 2;
+            double edge = halving == 0 ? balance.toEdge(unknowns, direction, share) : share;
+            share = edge < share && edge > LEAST_SHARE ? edge : share / 2;
         }
         return Double.NaN;
     }
 
     private double attempt(double[] unknowns, double share) {
-        for (int i = 0; i < trial.length; i++) {
-            trial[i] = unknowns[i] + share * direction[i];
-        }
+        balance.step(unknowns, direction, share, trial);
         balance.project(trial, LOWEST);
         return balance.evaluate(trial);
     }

@@ -54,18 +54,12 @@ final class SolveStrategy {
     }
 
     /**
-     * Newton alone, from a start that is likely to be near; by the natural level where the residual's creeps. An answer that took no
-     * step is as stable as the one before it.
+     * Newton by the natural level alone, from a start that is likely to be near. An answer that took no step is as stable as the one
+     * before it.
      */
     boolean quick(double[] unknowns, double aim) {
         method = "Newton";
-        if (!newton.near(unknowns, aim)) {
-            method = "Newton by the natural level";
-            if (!newton.descend(unknowns)) {
-                return false;
-            }
-        }
-        return newton.steps() == 0 || !newton.negativeDeterminant();
+        return newton.near(unknowns, aim) && (newton.steps() == 0 || !newton.negativeDeterminant());
     }
 
     /** All methods from one start; the unknowns are moved to the answer, and are of no use where there is none. */

@@ -42,14 +42,19 @@ public record OilAt(
 
     /** dρ/dp [kg/(m³·Pa)]. */
     public double densitySlope(double p) {
+        return densitySlope(p, density(p));
+    }
+
+    /** The same where the density there is known [kg/m³]. */
+    public double densitySlope(double p, double there) {
         if (airFraction == 0) {
             return 0;
         }
-        double liquid = 1 - airFraction;
-        double absolute = absolute(p);
-        double bulk = liquid + airFraction * ambient / absolute;
-        double absoluteSlope = absolute / Math.sqrt((p + ambient) * (p + ambient) + 4 * FLOOR * FLOOR);
-        return liquidDensity * liquid / (bulk * bulk) * airFraction * ambient / (absolute * absolute) * absoluteSlope;
+        double sum = p + ambient;
+        double root = Math.sqrt(sum * sum + 4 * FLOOR * FLOOR);
+        double absolute = (sum + root) / 2;
+        double bulkSlope = airFraction * ambient / (absolute * root); // d(absolute)/dp is absolute over root
+        return there * there / (liquidDensity * (1 - airFraction)) * bulkSlope;
     }
 
     /** Dynamic viscosity [Pa·s] at a gauge pressure [Pa]. */

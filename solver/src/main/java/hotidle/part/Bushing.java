@@ -181,6 +181,12 @@ public record Bushing(
     /** How much hotter the film is than the oil that feeds it [K]. */
     public static final OwnState FILM_HEATING = new OwnState("film-rise");
 
+    /**
+     * Eccentricity: a film carries as (1 − ε)^-2 near the wall, so that the balance grows as 2·ln of the way to 1, which the steps of a
+     * solve go along; its usual slope 2/(1 − ε) is that of nine tenths.
+     */
+    private static final Form.Unknown PLACE = new Form.Unknown(OFF_CENTRE, 0, CONTACT, 0.7, 20, 1).towards(1);
+
     /** Rise of the film's temperature [K]: some W/K carry off some tens of watts. */
     private static final Form.Unknown RISE = new Form.Unknown(FILM_HEATING, 0, 300, 0, 2, 10);
 
@@ -234,10 +240,7 @@ public record Bushing(
             signals.add("outlet-" + i);
             signals.add("inlet-" + i);
         }
-        return new Form(
-                List.of("behind", "drain"),
-                List.of(new Form.Unknown(OFF_CENTRE, 0, CONTACT, 0.7, 1, 1), heated ? RISE : RISE.heldAt(0)),
-                signals);
+        return new Form(List.of("behind", "drain"), List.of(PLACE, heated ? RISE : RISE.heldAt(0)), signals);
     }
 
     @Override

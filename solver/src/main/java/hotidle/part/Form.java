@@ -29,20 +29,47 @@ public record Form(List<String> ports, List<Unknown> states, List<String> signal
      * @param start     where a cold solve starts
      * @param stiffness usual slope dF/dx of its balance [balance/state], above zero
      * @param scale     what its balance is judged against, for example the spring force [N]
+     * @param pole      above the upper stop: its balance grows as the logarithm of the way to it; infinite where it does not
+     * @param edges     where something begins to open or to shut, so that its slopes jump
      */
-    public record Unknown(OwnState state, double low, double high, double start, double stiffness, double scale) {
+    public record Unknown(
+            OwnState state,
+            double low,
+            double high,
+            double start,
+            double stiffness,
+            double scale,
+            double pole,
+            List<Double> edges) {
+
+        /** An unknown without a pole and edges. */
+        public Unknown(OwnState state, double low, double high, double start, double stiffness, double scale) {
+            this(state, low, high, start, stiffness, scale, Double.POSITIVE_INFINITY, List.of());
+        }
 
         public Unknown {
-            if (!(high >= low && stiffness > 0 && scale > 0)) {
+            if (!(high >= low && stiffness > 0 && scale > 0 && pole > high)) {
                 throw new IllegalArgumentException("unknown " + state + ": stops " + low + " to " + high
-                        + ", stiffness " + stiffness + " and scale " + scale + " must rise and be above zero");
+                        + " and pole " + pole + " must rise, stiffness " + stiffness + " and scale " + scale
+                        + " be above zero");
             }
             start = Math.min(Math.max(start, low), high);
+            edges = List.copyOf(edges);
         }
 
         /** The same unknown held at one place, as by a spool that is stuck. */
         public Unknown heldAt(double place) {
-            return new Unknown(state, place, place, place, stiffness, scale);
+            return new Unknown(state, place, place, place, stiffness, scale, pole, edges);
+        }
+
+        /** The same unknown with a balance that grows as the logarithm of the way to a pole. */
+        public Unknown towards(double growing) {
+            return new Unknown(state, low, high, start, stiffness, scale, growing, edges);
+        }
+
+        /** The same unknown at whose edges something begins to open or to shut. */
+        public Unknown opening(List<Double> at) {
+            return new Unknown(state, low, high, start, stiffness, scale, pole, at);
         }
 
         /** What files call it. */

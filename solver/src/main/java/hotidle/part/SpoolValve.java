@@ -252,12 +252,13 @@ public record SpoolValve(
         double scale = Math.max(
                 Math.abs(spring.preload()), spring.rate() * Math.max(Math.abs(spring.low()), Math.abs(spring.end())));
         Form.Unknown position = new Form.Unknown(
-                OwnState.POSITION,
-                spring.low(),
-                spring.end(),
-                spring.low(),
-                spring.rate(),
-                Math.max(scale, spring.rate() * 1e-3));
+                        OwnState.POSITION,
+                        spring.low(),
+                        spring.end(),
+                        spring.low(),
+                        spring.rate(),
+                        Math.max(scale, spring.rate() * 1e-3))
+                .opening(openings.stream().map(Opening::edge).toList());
         return new Form(ports, List.of(stuck.isPresent() ? position.heldAt(stuck.getAsDouble()) : position), List.of());
     }
 

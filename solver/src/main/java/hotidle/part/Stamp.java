@@ -138,7 +138,7 @@ public final class Stamp {
 
     /** Adds the mass of the flow found last, of oil with these at the mean pressure. */
     private Flow carry(Reading in, int from, int to, OilAt oil, double mean, double density, double viscosity) {
-        double densitySlope = oil.densitySlope(mean);
+        double densitySlope = oil.densitySlope(mean, density);
         double byMean = densitySlope * flow.q()
                 + density
                         * (flow.byDensity() * densitySlope + flow.byViscosity() * oil.viscositySlope(mean, viscosity));

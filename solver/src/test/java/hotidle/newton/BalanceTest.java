@@ -51,6 +51,25 @@ class BalanceTest {
         assertEquals(worst, balance.share(balance.culprit()));
     }
 
+    /** A film carries as the inverse square of the way to the wall: twice ln of it is what Newton's step on that law is exact in. */
+    @Test
+    void aStepOfTheHubGoesAlongTheLogarithmOfItsWayToTheWallAndNeverPastIt() {
+        int hub = number("hub.eccentricity");
+        double[] from = solved.clone();
+        from[hub] = 0.9;
+        double[] direction = new double[from.length];
+        double[] to = new double[from.length];
+        // the load is nine times as large: 2·ln(0.1/left) = ln 9, and the slope of the left side at 0.9 is 20
+        direction[hub] = Math.log(9) / 20;
+        direction[0] = 1e3;
+        balance.step(from, direction, 1, to);
+        assertEquals(1 - 0.1 / 3, to[hub], 1e-12);
+        assertEquals(from[0] + 1e3, to[0], 1e-9);
+        direction[hub] = 5;
+        balance.step(from, direction, 1, to);
+        assertTrue(to[hub] <= 1 && to[hub] > 0.999, "" + to[hub]);
+    }
+
     /** Each column of the matrix is the slope of the residual by its unknown. */
     @Test
     void slopesAreThoseOfTheEquationsInTheSteadyStateAndWithinATimeStep() {

@@ -4,6 +4,7 @@ import hotidle.network.Group;
 import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
+import hotidle.part.Fit;
 import hotidle.part.Part;
 import hotidle.part.Reading;
 import hotidle.part.SpoolSpring;
@@ -12,6 +13,7 @@ import hotidle.part.Stamp;
 import hotidle.part.Stream;
 import hotidle.study.TenNodes;
 import hotidle.transmission.Transmission;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -76,15 +78,21 @@ record MadeEquations(Share node, Share spool) {
         };
     }
 
-    /** The equations, set at hot idle of the ten nodes. */
-    Equations equations() {
+    /**
+     * The equations, set at hot idle of the ten nodes.
+     *
+     * @param edges places [m] at which the spool is said to open something
+     */
+    Equations equations(double... edges) {
         Network network = new Network(
                 List.of(Node.held("sump", 0), Node.free("line")),
                 List.of(Placed.of(
                         "spool",
                         new SpoolValve(
                                 List.of("line", "sump"),
-                                List.of(),
+                                Arrays.stream(edges)
+                                        .mapToObj(MadeEquations::opening)
+                                        .toList(),
                                 List.of(),
                                 new SpoolSpring(RATE, 0, LOW, HIGH, 0),
                                 OptionalDouble.empty()),
@@ -98,6 +106,10 @@ record MadeEquations(Share node, Share spool) {
         equations.set(unit.conditions(unit.duties().get(0)));
         scale[0] = equations.massScale();
         return equations;
+    }
+
+    private static SpoolValve.Opening opening(double edge) {
+        return new SpoolValve.Opening("port", 0, 1, new Fit(10.03e-3, 10e-3, 0, 0, 293.15), 1, edge, true, 0, 0.7);
     }
 
     /** The law of both, whose flows are shares of a scale that is known once the equations are set. */

@@ -125,20 +125,32 @@ class NewtonTest {
         assertTrue(touching.solve(unknowns, Newton.POLISHED));
         assertTrue(Math.abs(bar(unknowns)) < 1e-4);
         assertTrue(touching.finish(unknowns));
-        unknowns = at(1);
-        assertTrue(touching.near(unknowns, Newton.POLISHED), "half a step is not a short one");
     }
 
-    /** From 1.37 three short steps in a row follow; from 2 there are short ones too, but none three in a row. */
+    /**
+     * A spool whose force falls by a tenth of its way up to an edge at 2 mm and by ten times its way past it, in balance 0.01 mm past it.
+     * From 0.5 mm below it the whole step leads 1 mm past it, where the force is a hundred times what it was; up to the edge and
+     * 8 µm past it the slopes hold, and from there the step leads home.
+     */
     @Test
-    void aNearStartIsGivenUpWhereThreeShortStepsFollowEachOther() {
-        Newton steep = newton(x -> Math.atan(100 * x), x -> 100 / (1 + 1e4 * x * x));
-        double[] unknowns = at(1.37);
-        steep.reset();
-        assertFalse(steep.near(unknowns, Newton.POLISHED));
-        assertEquals(3, steep.steps());
-        assertTrue(steep.solve(at(1.37), Newton.POLISHED));
-        assertTrue(steep.near(at(2), Newton.POLISHED));
+    void aStepThatFailsBeyondAnEdgeIsTakenUpToIt() {
+        double edge = 2e-3;
+        Share jumps = MadeEquations.place(
+                place -> -1e-4 + (place - edge) * (place < edge ? 0.1 : 10), place -> place < edge ? 0.1 : 10);
+        Share holds = MadeEquations.line(p -> (p - ROOT) / BAR, p -> 1 / BAR);
+        double[] unknowns = {ROOT, edge - 0.5e-3};
+        Newton told = new Newton(new MadeEquations(holds, jumps).equations(edge));
+        told.reset();
+        assertFalse(told.iterate(unknowns, 1, 1e-12, 1e-12, true));
+        assertEquals(edge + 4e-3 * (MadeEquations.HIGH - MadeEquations.LOW), unknowns[1], 1e-9);
+        assertTrue(told.near(unknowns, Newton.POLISHED));
+        assertEquals(edge + 1e-5, unknowns[1], 1e-9);
+        assertEquals(2, told.steps());
+
+        Newton untold = new Newton(new MadeEquations(holds, jumps).equations());
+        untold.reset();
+        assertTrue(untold.near(new double[] {ROOT, edge - 0.5e-3}, Newton.POLISHED));
+        assertTrue(untold.steps() > 2, "halved where nobody tells of the edge: " + untold.steps());
     }
 
     /** A line from which more is taken than it gets at any pressure: the nearest it comes to balance is the answer's place, not an answer. */
