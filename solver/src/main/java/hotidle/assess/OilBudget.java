@@ -192,6 +192,11 @@ public record OilBudget(double displaced, List<Path> paths) {
         return path.group() != Group.LUBE && Math.abs(path.flow()) < SMALL * displaced;
     }
 
+    /** Whether a path passes oil at all: what is less than a closed budget may leave open is rounding. */
+    public boolean passes(Path path) {
+        return Math.abs(path.flow()) > CLOSED * displaced;
+    }
+
     /** Whether all oil displaced is accounted for. */
     public boolean closes() {
         return unexplained() <= CLOSED;

@@ -162,6 +162,16 @@ class OilBudgetTest {
     }
 
     @Test
+    void aFlowOfRoundingNeitherLosesOilNorBringsAnyBack() {
+        OilBudget budget = new OilBudget(10 / 6e4, List.of());
+        for (double rounding : new double[] {0, 1e-23, -1e-23, 9e-9, -9e-9}) {
+            assertFalse(budget.passes(leak(Group.VALVE_BODY, rounding)), "" + rounding);
+        }
+        assertTrue(budget.passes(leak(Group.VALVE_BODY, 1.1e-8)));
+        assertTrue(budget.passes(leak(Group.VALVE_BODY, -1.1e-8)));
+    }
+
+    @Test
     void aBudgetThatLeavesADropOpenDoesNotClose() {
         assertTrue(new OilBudget(10 / 6e4, List.of(leak(Group.PUMP, 10))).closes());
         assertFalse(new OilBudget(10 / 6e4, List.of(leak(Group.PUMP, 9.9999))).closes());

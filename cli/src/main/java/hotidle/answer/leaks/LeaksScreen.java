@@ -78,6 +78,7 @@ record LeaksScreen(
                 List.of(OilLostPhrase.MOST, Quantity.FLOW.in(units).unit(), "share"));
         List<OilBudget.Path> lost = budget.paths().stream()
                 .filter(path -> path.fate() == OilBudget.Fate.SLIP || path.fate() == OilBudget.Fate.LEAK)
+                .filter(budget::passes)
                 .sorted(Comparator.comparingDouble(path -> -path.flow()))
                 .toList();
         List<OilBudget.Fate> others = Arrays.stream(OilBudget.Fate.values())
