@@ -33,6 +33,11 @@ final class Newton {
     private static final int MOST_NATURAL_HALVINGS = 24;
     private static final double ARMIJO = 1e-4;
 
+    /** A step cut to less than this share is short (ours) [-]; from a near start so many in a row creep, and other methods are there sooner. */
+    private static final double SHORT = 0.1;
+
+    private static final int CREEPING = 6;
+
     /** A step that an edge cuts to less than this share is halved instead (ours) [-]. */
     private static final double LEAST_SHARE = 1e-3;
 
@@ -51,6 +56,9 @@ final class Newton {
     private final double[] trial;
     private final double[] simplified;
     private int steps;
+
+    /** Share of Newton's step that the last step took. */
+    private double taken;
 
     Newton(Equations equations) {
         balance = new Balance(equations);
@@ -91,10 +99,16 @@ final class Newton {
         return iterate(unknowns, MOST_STEPS, aim, ACCEPTED, false);
     }
 
-    /** The same by the natural level, which goes on across the opening of a valve, where the residual's creeps. */
+    /** The same by the natural level, which goes on across the opening of a valve, from a near start: given up where it creeps. */
     boolean near(double[] unknowns, double aim) {
         balance.still();
-        return iterate(unknowns, MOST_STEPS, aim, ACCEPTED, true);
+        return iterate(unknowns, MOST_STEPS, CREEPING, aim, ACCEPTED, true);
+    }
+
+    /** The same by the residual's level. */
+    boolean nearByResidual(double[] unknowns) {
+        balance.still();
+        return iterate(unknowns, MOST_STEPS, CREEPING, POLISHED, ACCEPTED, false);
     }
 
     /** The same, given up after a few steps. */
@@ -116,8 +130,14 @@ final class Newton {
      * @param accepted what is good enough where it cannot go on [-]
      */
     boolean iterate(double[] unknowns, int most, double aim, double accepted, boolean natural) {
+        return iterate(unknowns, most, most, aim, accepted, natural);
+    }
+
+    /** The same, given up after so many short steps in a row. */
+    private boolean iterate(double[] unknowns, int most, int patience, double aim, double accepted, boolean natural) {
         balance.project(unknowns, LOWEST);
         double level = balance.evaluate(unknowns);
+        int creeping = 0;
         for (int step = 0; step < most; step++) {
             double error = balance.worst();
             if (error <= aim) {
@@ -134,6 +154,10 @@ final class Newton {
                 return balance.worst() <= accepted;
             }
             level = next;
+            creeping = taken < SHORT ? creeping + 1 : 0;
+            if (creeping >= patience) {
+                break;
+            }
         }
         return balance.worst() <= accepted;
     }
@@ -159,6 +183,7 @@ final class Newton {
             double next = attempt(unknowns, share);
             if (next <= (1 - 2 * ARMIJO * share) * level && next < level) {
                 System.arraycopy(trial, 0, unknowns, 0, trial.length);
+                taken = share;
                 return next;
             }
             share /= 2;
@@ -180,6 +205,7 @@ final class Newton {
                 factors.solve(balance.residual, simplified);
                 if (length(simplified) <= (1 - share / 4) * length) {
                     System.arraycopy(trial, 0, unknowns, 0, trial.length);
+                    taken = share;
                     return next;
                 }
             }

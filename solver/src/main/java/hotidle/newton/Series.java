@@ -139,7 +139,7 @@ public final class Series {
             }
             if (!foresight.empty()) {
                 foresight.foretell(Double.NaN, unknowns);
-                if (ladder.newtons(unknowns, BEFORE)) {
+                if (ladder.newtonsNear(unknowns, BEFORE)) {
                     return true;
                 }
             }

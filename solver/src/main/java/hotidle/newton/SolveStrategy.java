@@ -74,7 +74,16 @@ final class SolveStrategy {
 
     /** Newton by both levels; the unknowns are of no use where there is no answer. */
     boolean newtons(double[] unknowns, String from) {
-        return (ended("Newton", from, newton.solve(unknowns, Newton.POLISHED))
+        return newtons(unknowns, from, newton.solve(unknowns, Newton.POLISHED));
+    }
+
+    /** The same from a start that is likely to be near: by the residual's level only as long as it does not creep. */
+    boolean newtonsNear(double[] unknowns, String from) {
+        return newtons(unknowns, from, newton.nearByResidual(unknowns));
+    }
+
+    private boolean newtons(double[] unknowns, String from, boolean byResidual) {
+        return (ended("Newton", from, byResidual)
                         || ended("Newton by the natural level", from, newton.descend(unknowns)))
                 && (!newton.negativeDeterminant() || leave(unknowns));
     }

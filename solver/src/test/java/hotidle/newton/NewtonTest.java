@@ -153,6 +153,19 @@ class NewtonTest {
         assertTrue(untold.steps() > 2, "halved where nobody tells of the edge: " + untold.steps());
     }
 
+    /** From 2.45 nine short steps follow each other before one is not; told by a loop of our own beside this test. */
+    @Test
+    void aNearStartIsGivenUpWhereSixShortStepsFollowEachOther() {
+        Newton steep = newton(x -> Math.atan(100 * x), x -> 100 / (1 + 1e4 * x * x));
+        steep.reset();
+        assertFalse(steep.nearByResidual(at(2.45)));
+        int givenUp = steep.steps();
+        steep.reset();
+        assertTrue(steep.solve(at(2.45), Newton.POLISHED), "what goes all of its way arrives");
+        assertTrue(givenUp >= 6 && givenUp < steep.steps(), givenUp + " of " + steep.steps());
+        assertTrue(steep.nearByResidual(at(2)), "short steps, but no six in a row");
+    }
+
     /** A line from which more is taken than it gets at any pressure: the nearest it comes to balance is the answer's place, not an answer. */
     @Test
     void whereNothingFallsAnyMoreTheUnknownsStayAndTheBalanceIsTheirs() {
