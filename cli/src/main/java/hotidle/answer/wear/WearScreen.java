@@ -90,8 +90,13 @@ record WearScreen(Quantity.UnitSystem units, String circuit, String work, List<B
     }
 
     private String tightest(List<BuildWear> wearing, int rows) {
-        return (wearing.size() == 1 ? tables().alone(wearing.get(0), rows) : tables().beside(wearing, rows))
-                .fitted(Wrap.WIDTH);
+        if (wearing.size() > 1) {
+            return tables().beside(wearing, rows).fitted(Wrap.WIDTH);
+        }
+        String whole = tables().alone(wearing.get(0), rows).fitted(Wrap.WIDTH);
+        return whole.lines().allMatch(line -> line.length() <= Wrap.WIDTH)
+                ? whole
+                : tables().alone(wearing.get(0), rows, false).fitted(Wrap.WIDTH);
     }
 
     /** What to do with the first build: that which fails as it is before all others. */

@@ -49,9 +49,14 @@ record WearTables(Quantity.UnitSystem units) {
 
     /** The fits of one build, the tightest first. */
     TextTable alone(BuildWear one, int rows) {
+        return alone(one, rows, true);
+    }
+
+    /** The same, where asked without the sizes at which the first limit goes with all fits worn alike. */
+    TextTable alone(BuildWear one, int rows, boolean together) {
         String size = " [" + Quantity.FIT.in(units).unit() + "]";
         // sizes from new say nothing of a build that is past them
-        Optional<Double> share = one.pastTogether().isPresent()
+        Optional<Double> share = !together || one.pastTogether().isPresent()
                 ? Optional.empty()
                 : one.wear().together().flatMap(Wear.Together::share);
         List<String> head = new ArrayList<>(List.of(

@@ -233,6 +233,23 @@ class WearAnswerTest {
         assertFalse(screen.contains("tightest"), screen);
     }
 
+    /** What is wider than a screen with the sizes of all fits worn alike goes without them; they stand in the full text. */
+    @Test
+    void aLongNameOfADrivingConditionTakesTheColumnOfAllTogetherAndNoWidth() {
+        for (String duty : List.of("hot-idle", "full-throttle-shift-uphill")) {
+            Wear.WornFit tight = new Wear.WornFit(
+                    FIRST,
+                    Optional.of(FIRST.value() + 1e-5),
+                    List.of(new Judgement.Key(duty, Margin.Kind.APPLY, "low-clutch")),
+                    FIRST.value() + 1e-3,
+                    OptionalDouble.empty());
+            String screen = answer(1, List.of(tight), Optional.of(HALF)).screen();
+            assertTrue(screen.lines().allMatch(line -> line.length() <= 100), screen);
+            String head = screen.substring(screen.indexOf("\n\n"), screen.indexOf("-----"));
+            assertEquals(duty.equals("hot-idle"), head.contains("together"), screen);
+        }
+    }
+
     /** A bore of 17 mm and a gap of 4 um in one column, and no bore that looks like its limit. */
     @Test
     void everyLengthOfAColumnHasTheUnitOfItsHeadAndTheWrittenLimitBesideIt() {
