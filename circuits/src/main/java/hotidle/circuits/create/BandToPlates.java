@@ -1,5 +1,7 @@
 package hotidle.circuits.create;
 
+import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
 import hotidle.part.Band;
@@ -23,9 +25,6 @@ final class BandToPlates {
     /** Half of the width of the lining, as a share of its mean radius (chosen) [-]. */
     private static final double HALF_WIDTH = 0.1;
 
-    /** As a band's friction where its file leaves it to the program. */
-    private static final double USUAL_FRICTION = 0.12;
-
     private BandToPlates() {}
 
     static boolean isBand(Map<String, Object> part) {
@@ -36,11 +35,11 @@ final class BandToPlates {
     static void change(Map<String, Object> band, UnitAnswers.Faces faces) {
         double drum = Units.parse(Draft.text(band, "drum-diameter"), Dimension.LENGTH) / 2;
         double radius = faces.meanRadius().orElse(drum);
-        double friction = ratio(band, "friction", USUAL_FRICTION);
+        double friction = ratio(band, "friction");
         Band held = new Band(
                 drum,
                 Units.parse(Draft.text(band, "wrap"), Dimension.ANGLE),
-                ratio(band, "lever", 1),
+                ratio(band, "lever"),
                 Draft.text(band, "drum-turns").equals("to-servo"),
                 friction,
                 friction);
@@ -63,8 +62,18 @@ final class BandToPlates {
         band.putAll(clutch);
     }
 
-    private static double ratio(Map<String, Object> part, String key, double usual) {
-        return part.get(key) instanceof String text ? Units.parse(text, Dimension.RATIO) : usual;
+    /** As written, or as the file language has it where it is not. */
+    private static double ratio(Map<String, Object> band, String key) {
+        String written = Draft.text(band, key);
+        return Units.parse(written.isEmpty() ? usual(key) : written, Dimension.RATIO);
+    }
+
+    private static String usual(String key) {
+        return Kinds.of("band")
+                .flatMap(kind -> kind.shape().key(key))
+                .flatMap(Key::fallback)
+                .orElseThrow()
+                .text();
     }
 
     private static String millimetres(double length) {
