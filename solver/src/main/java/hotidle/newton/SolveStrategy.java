@@ -7,8 +7,8 @@ import java.util.Locale;
 /**
  * The methods of solving, tried in turn until one has the answer; on plain arrays.
  *
- * <p>Newton by the residual's level, then by the natural level from where that ends, then time steps through the dynamics. A state
- * whose determinant shows it unstable is left the way the circuit would leave it, by time steps from beside it.
+ * <p>From cold Newton by the residual's level, then by the natural level from where that ends, then time steps through the dynamics;
+ * from a near start first the natural level alone, and each level only as long as it does not creep. A state whose determinant shows it unstable is left the way the circuit would leave it, by time steps from beside it.
  */
 final class SolveStrategy {
 

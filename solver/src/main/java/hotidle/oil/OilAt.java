@@ -53,8 +53,9 @@ public record OilAt(
         double sum = p + ambient;
         double root = Math.sqrt(sum * sum + 4 * FLOOR * FLOOR);
         double absolute = (sum + root) / 2;
-        double bulkSlope = airFraction * ambient / (absolute * root); // d(absolute)/dp is absolute over root
-        return there * there / (liquidDensity * (1 - airFraction)) * bulkSlope;
+        // the air's share of the volume falls by this [1/Pa]: d(absolute)/dp is absolute over root
+        double airFalls = airFraction * ambient / (absolute * root);
+        return there * there / (liquidDensity * (1 - airFraction)) * airFalls;
     }
 
     /** Dynamic viscosity [Pa·s] at a gauge pressure [Pa]. */

@@ -153,7 +153,7 @@ class NewtonTest {
         assertTrue(untold.steps() > 2, "halved where nobody tells of the edge: " + untold.steps());
     }
 
-    /** From 2.45 nine short steps follow each other before one is not; told by a loop of our own beside this test. */
+    /** From 2.45, a start found by trying, more than six short steps follow each other. */
     @Test
     void aNearStartIsGivenUpWhereSixShortStepsFollowEachOther() {
         Newton steep = newton(x -> Math.atan(100 * x), x -> 100 / (1 + 1e4 * x * x));
