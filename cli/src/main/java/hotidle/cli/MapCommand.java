@@ -78,7 +78,9 @@ final class MapCommand implements Callable<Integer> {
         if (vary == null) {
             asWritten.unit().command();
             throw VaryExample.missing(
-                    asked.again(), builds.adjustable(asWritten).get(0));
+                    asked.shared.units(),
+                    asked.again(),
+                    builds.adjustable(asWritten).get(0));
         }
         VariedSize varied = VariedSize.of(vary);
         BuildWork done = work.asked();

@@ -1,10 +1,10 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.WearSize;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What may stand behind --vary, with the names and sizes of one circuit. */
@@ -18,10 +18,11 @@ final class VaryExample {
     /**
      * What to say where no size is given.
      *
+     * @param units   in which sizes are written
      * @param circuit as the user wrote it, with its sheet
      * @throws WrongInputException where the circuit has no size that wears
      */
-    static WrongInputException missing(String circuit, Adjustable build) {
+    static WrongInputException missing(Quantity.UnitSystem units, String circuit, Adjustable build) {
         List<WearSize> sizes = build.dimensions().stream()
                 .filter(size -> size.limit().isPresent() && size.kind() == WearSize.SizeKind.LENGTH)
                 .sorted(Comparator.comparingDouble(VaryExample::worn).reversed())
@@ -32,7 +33,7 @@ final class VaryExample {
                     + build.unit().circuit() + " has a wear limit written to take as its end");
         }
         return new WrongInputException(what + "write hotidle map " + circuit + " --build "
-                + build.unit().build() + " --vary " + written(sizes.get(0)) + ", its "
+                + build.unit().build() + " --vary " + written(units, sizes.get(0)) + ", its "
                 + sizes.get(0).key()
                 + " from new to its limit, for example; or "
                 + sizes.stream().skip(1).limit(NAMED).map(WearSize::name).collect(Collectors.joining(", "))
@@ -45,13 +46,15 @@ final class VaryExample {
         return way == 0 ? 0 : (size.value() - size.fresh()) / way;
     }
 
-    /** From new to the limit, the lesser of them first, in thousandths of a millimetre where both are small. */
-    private static String written(WearSize size) {
+    /** What is less than this is written as a film is, in thousandths (chosen) [m]. */
+    private static final double SMALL = 1e-3;
+
+    /** From new to the limit, the lesser of them first. */
+    private static String written(Quantity.UnitSystem units, WearSize size) {
         double low = Math.min(size.fresh(), size.limit().getAsDouble());
         double high = Math.max(size.fresh(), size.limit().getAsDouble());
-        return size.name() + "="
-                + (high < 1e-3
-                        ? String.format(Locale.ROOT, "%.1f..%.1fum", 1e6 * low, 1e6 * high)
-                        : String.format(Locale.ROOT, "%.3f..%.3fmm", 1e3 * low, 1e3 * high));
+        Quantity quantity = high < SMALL ? Quantity.FILM : Quantity.FIT;
+        return size.name() + "=" + quantity.number(units, low) + ".." + quantity.number(units, high)
+                + quantity.in(units).unit();
     }
 }
