@@ -1,6 +1,5 @@
 package hotidle.cli;
 
-import hotidle.answer.Settling;
 import hotidle.answer.check.CheckAnswer;
 import hotidle.answer.compare.CompareAnswer;
 import hotidle.answer.format.Quantity;
@@ -30,7 +29,6 @@ import hotidle.study.TorqueConditions;
 import hotidle.study.Wear;
 import hotidle.study.Window;
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
@@ -156,14 +154,7 @@ record ReportRun(
     private MarginsAnswer margins() {
         List<JudgedBuild> judged = JudgedBuild.study(builds, searched(MarginsCommand.STEP), ReportRun::quiet);
         return new MarginsAnswer(
-                units,
-                circuit.name(),
-                circuit.about(),
-                judged,
-                NotCommanded.of(first()),
-                SameSpeedFilms.of(judged),
-                Settling.AS_GIVEN,
-                first().duties().stream().map(DutyPoint::name).toList());
+                units, circuit.name(), circuit.about(), judged, NotCommanded.of(first()), SameSpeedFilms.of(judged));
     }
 
     /** The sweeps of the comparison at its first driving condition. */

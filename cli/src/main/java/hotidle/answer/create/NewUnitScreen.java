@@ -1,6 +1,5 @@
 package hotidle.answer.create;
 
-import hotidle.answer.Settling;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.margins.MarginsAnswer;
@@ -79,16 +78,7 @@ public record NewUnitScreen(
                 + next
                 + "\n"
                 + new MarginsAnswer(
-                                units,
-                                sound.unit().circuit(),
-                                "",
-                                List.of(sound),
-                                NotCommanded.of(sound.unit()),
-                                films,
-                                Settling.AS_GIVEN,
-                                sound.duties().stream()
-                                        .map(judged -> judged.duty().name())
-                                        .toList())
+                                units, sound.unit().circuit(), "", List.of(sound), NotCommanded.of(sound.unit()), films)
                         .full();
     }
 }

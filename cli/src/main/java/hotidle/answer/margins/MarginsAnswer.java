@@ -58,20 +58,7 @@ public record MarginsAnswer(
         loose = List.copyOf(loose);
     }
 
-    /** Where fits within their written limits were not looked for. */
-    public MarginsAnswer(
-            Quantity.UnitSystem units,
-            String circuit,
-            String about,
-            List<JudgedBuild> builds,
-            Optional<NotCommanded> notCommanded,
-            SameSpeedFilms films,
-            Settling settling,
-            List<String> shown) {
-        this(units, circuit, about, builds, notCommanded, films, settling, shown, List.of());
-    }
-
-    /** All driving conditions shown, at the temperatures of the file. */
+    /** All driving conditions shown, at the temperatures of the file, fits within their written limits not looked for. */
     public MarginsAnswer(
             Quantity.UnitSystem units,
             String circuit,
@@ -89,7 +76,8 @@ public record MarginsAnswer(
                 Settling.AS_GIVEN,
                 builds.get(0).duties().stream()
                         .map(judged -> judged.duty().name())
-                        .toList());
+                        .toList(),
+                List.of());
     }
 
     @Override

@@ -1,6 +1,5 @@
 package hotidle.cli.live;
 
-import hotidle.answer.Settling;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.live.LiveVerdictRecord;
 import hotidle.answer.margins.MarginsAnswer;
@@ -72,14 +71,7 @@ final class LiveVerdict {
                 ForkJoinPool.commonPool().submit(() -> found(build, made, unit.looked(made, asked), units, step));
         List<JudgedBuild> judged = List.of(new JudgedBuild(made, judged(asked, made, step)));
         MarginsAnswer answer = new MarginsAnswer(
-                units,
-                unit.circuit().name(),
-                "",
-                judged,
-                NotCommanded.of(made),
-                SameSpeedFilms.of(judged),
-                Settling.AS_GIVEN,
-                made.duties().stream().map(DutyPoint::name).toList());
+                units, unit.circuit().name(), "", judged, NotCommanded.of(made), SameSpeedFilms.of(judged));
         FoundInCurve found = beside.join();
         return LiveVerdictRecord.of(answer, found.onset(), found.found(), found.highest());
     }
