@@ -126,7 +126,8 @@ public final class Linearised {
      * alone, nothing is solved. A state that its stop holds does not move, so its slope counts as nil.
      */
     public double[][] slopes(Outputs figures) {
-        double[][] slopes = new double[figures.of(at(network, unknowns)).length][size()];
+        SteadySolver reader = settled(network);
+        double[][] slopes = new double[figures.of(reader.state(unknowns)).length][size()];
         for (int j = 0; j < size(); j++) {
             boolean held = j >= balance.nodes()
                     && equations.state(j).high() <= equations.state(j).low();
@@ -140,7 +141,7 @@ public final class Linearised {
             double[] by = CentralDifference.central(step, shift -> {
                 double[] moved = unknowns.clone();
                 moved[unknown] += shift;
-                return figures.of(at(network, moved));
+                return figures.of(reader.state(moved));
             });
             for (int i = 0; i < by.length; i++) {
                 slopes[i][j] = by[i];
@@ -215,8 +216,7 @@ public final class Linearised {
      * from this state: near the upper stop of a film a change of a per cent would else seem to end there.
      */
     public double[] residual(Network other) {
-        SteadySolver solver = new SteadySolver(other);
-        solver.equations().set(conditions);
+        SteadySolver solver = settled(other);
         Balance there = solver.ladder().newton().balance();
         there.still();
         there.evaluate(unknowns);
@@ -229,13 +229,14 @@ public final class Linearised {
 
     /** The unknowns of this state as they read in another network of the same nodes, parts and states. */
     public Solution in(Network other) {
-        return at(other, unknowns);
+        return settled(other).state(unknowns);
     }
 
-    private Solution at(Network other, double[] values) {
+    /** With every part settled under the conditions of this state, which takes far longer than to read a state in it. */
+    private SteadySolver settled(Network other) {
         SteadySolver solver = new SteadySolver(other);
         solver.equations().set(conditions);
-        return solver.state(values);
+        return solver;
     }
 
     /**
