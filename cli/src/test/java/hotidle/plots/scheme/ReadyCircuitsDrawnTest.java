@@ -24,13 +24,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every ready circuit drawn; it stands in the drawing's package to see where everything lies. */
 class ReadyCircuitsDrawnTest {
 
-    private static final double HEAD = 20;
-
     /** Laid out once for all that is asked of it. */
-    private static final Map<String, Sheet> SHEETS = new ConcurrentHashMap<>();
+    private static final Map<String, Drawing> DRAWINGS = new ConcurrentHashMap<>();
+
+    private static Drawing drawing(String name) {
+        return DRAWINGS.computeIfAbsent(name, one -> new Drawing(scheme(one, Optional.empty())));
+    }
 
     private static Sheet sheet(String name) {
-        return SHEETS.computeIfAbsent(name, one -> Layered.sheet(scheme(one, Optional.empty()), HEAD));
+        return drawing(name).sheet();
     }
 
     static List<String> circuits() {
@@ -49,7 +51,7 @@ class ReadyCircuitsDrawnTest {
     void theSameFileGivesTheSameDrawing(String name) {
         assertEquals(
                 sheet(name).toString(),
-                Layered.sheet(scheme(name, Optional.empty()), HEAD).toString());
+                new Drawing(scheme(name, Optional.empty())).sheet().toString());
     }
 
     /** Where the order of the file makes crossings; where it makes none there is nothing to gain. */
@@ -120,13 +122,12 @@ class ReadyCircuitsDrawnTest {
 
     @Test
     void aFullUnitGoesOnA3AndItsGroupsOnA4() {
-        assertEquals(
-                "A3",
-                new Drawing(scheme("shuttle-five", Optional.empty())).paper().name());
+        assertEquals("A3", drawing("shuttle-five").paper().name());
         for (Frames frame : Frames.values()) {
             Scheme group = scheme("shuttle-five", Optional.of(frame));
-            assertEquals(List.of(), Flaws.of(group, Layered.sheet(group, HEAD)));
-            assertEquals("A4", new Drawing(group).paper().name(), frame.word());
+            Drawing drawn = new Drawing(group);
+            assertEquals(List.of(), Flaws.of(group, drawn.sheet()));
+            assertEquals("A4", drawn.paper().name(), frame.word());
         }
     }
 

@@ -54,6 +54,11 @@ public final class Drawing {
         return paper;
     }
 
+    /** Where everything stands on it. */
+    Sheet sheet() {
+        return sheet;
+    }
+
     /** How often lines of different nets cross. */
     public long crossings() {
         return sheet.crossings();
