@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -52,22 +53,15 @@ final class Placement {
      */
     static List<Rectangle2D> places(
             List<Wish> wishes, Rectangle2D area, List<List<Line2D>> curves, List<Line2D> limits) {
-        List<Rectangle2D> taken = new ArrayList<>();
+        Field field = new Field(wishes, area, curves, limits, new ArrayList<>());
         Rectangle2D[] places = new Rectangle2D[wishes.size()];
         // those bound to a level have fewer places to choose from
         IntStream.range(0, wishes.size())
                 .boxed()
                 .sorted(Comparator.comparing(i -> !wishes.get(i).level()))
                 .forEach(i -> {
-                    Wish wish = wishes.get(i);
-                    places[i] = candidates(wish, area)
-                            .min(Comparator.comparingDouble(place -> cost(place, wish, area, taken, wishes, curves)
-                                    + ON_LIMIT
-                                            * limits.stream()
-                                                    .filter(place::intersectsLine)
-                                                    .count()))
-                            .orElseThrow();
-                    taken.add(places[i]);
+                    places[i] = field.cheapest(wishes.get(i));
+                    field.taken().add(places[i]);
                 });
         return List.of(places);
     }
@@ -108,36 +102,68 @@ final class Placement {
         return new Rectangle2D.Double(left, y - wish.height() / 2, wish.width(), wish.height());
     }
 
-    private static double cost(
-            Rectangle2D place,
-            Wish own,
-            Rectangle2D area,
-            List<Rectangle2D> taken,
+    /**
+     * What texts must keep off.
+     *
+     * @param taken by the texts placed so far
+     */
+    private record Field(
             List<Wish> wishes,
-            List<List<Line2D>> curves) {
-        if (!area.contains(place)) {
-            return Double.MAX_VALUE;
+            Rectangle2D area,
+            List<List<Line2D>> curves,
+            List<Line2D> limits,
+            List<Rectangle2D> taken) {
+
+        /** The first of the cheapest places. */
+        Rectangle2D cheapest(Wish wish) {
+            Rectangle2D best = null;
+            double least = Double.POSITIVE_INFINITY;
+            for (Rectangle2D place : (Iterable<Rectangle2D>) candidates(wish, area)::iterator) {
+                double cost = cost(place, wish, least);
+                if (cost < least) {
+                    least = cost;
+                    best = place;
+                }
+            }
+            return Objects.requireNonNull(best);
         }
-        Line2D leader = leader(own, place);
-        double texts = taken.stream().filter(place::intersects).count();
-        double led = own.level()
-                ? 0
-                : taken.stream().filter(other -> other.intersectsLine(leader)).count();
-        double marks = wishes.stream()
-                .filter(other -> !other.level())
-                .map(Wish::point)
-                .filter(point -> place.intersects(point.getX() - MARK, point.getY() - MARK, 2 * MARK, 2 * MARK))
-                .count();
-        Rectangle2D wide = new Rectangle2D.Double(
-                place.getX() - CLEAR,
-                place.getY() - CLEAR,
-                place.getWidth() + 2 * CLEAR,
-                place.getHeight() + 2 * CLEAR);
-        double crossed = curves.stream()
-                .filter(curve -> curve.stream().anyMatch(wide::intersectsLine))
-                .count();
-        double away = own.level() ? SLID * (own.point().getX() - place.getMaxX()) : length(leader);
-        return ON_TEXT * texts + ON_POINT * marks + ON_CURVE * crossed + LED_ACROSS * led + away;
+
+        /** The cost of a place; only that it is not below {@code enough}, where that is clear without looking at every curve. */
+        private double cost(Rectangle2D place, Wish own, double enough) {
+            if (!area.contains(place)) {
+                return Double.MAX_VALUE;
+            }
+            Line2D leader = leader(own, place);
+            double away = own.level() ? SLID * (own.point().getX() - place.getMaxX()) : length(leader);
+            if (away >= enough) {
+                return away;
+            }
+            double texts = taken.stream().filter(place::intersects).count();
+            double led = own.level()
+                    ? 0
+                    : taken.stream()
+                            .filter(other -> other.intersectsLine(leader))
+                            .count();
+            double marks = wishes.stream()
+                    .filter(other -> !other.level())
+                    .map(Wish::point)
+                    .filter(point -> place.intersects(point.getX() - MARK, point.getY() - MARK, 2 * MARK, 2 * MARK))
+                    .count();
+            double limited = limits.stream().filter(place::intersectsLine).count();
+            double cost = away + ON_TEXT * texts + ON_POINT * marks + LED_ACROSS * led + ON_LIMIT * limited;
+            return cost >= enough ? cost : cost + ON_CURVE * crossed(place);
+        }
+
+        private double crossed(Rectangle2D place) {
+            Rectangle2D wide = new Rectangle2D.Double(
+                    place.getX() - CLEAR,
+                    place.getY() - CLEAR,
+                    place.getWidth() + 2 * CLEAR,
+                    place.getHeight() + 2 * CLEAR);
+            return curves.stream()
+                    .filter(curve -> curve.stream().anyMatch(wide::intersectsLine))
+                    .count();
+        }
     }
 
     /** From the point to the nearest place of the text. */
