@@ -101,8 +101,11 @@ final class MapCommand implements Callable<Integer> {
                 setBy.by(),
                 Stop.each(chosen, run::mapped, spec.commandLine().getErr()));
         if (plot != null) {
-            PictureFile.write(size.of(new Picture(answer.charts())), plot);
-            spec.commandLine().getErr().println("drawn: " + plot);
+            PictureFile.draw(
+                    size.of(new Picture(answer.charts())),
+                    plot,
+                    "",
+                    spec.commandLine().getErr());
         }
         return Printed.print(spec, asked.shared, answer);
     }

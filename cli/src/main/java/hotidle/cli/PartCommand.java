@@ -90,8 +90,8 @@ final class PartCommand implements Callable<Integer> {
                 over.map(number -> number.completed(duty)).orElse(duty));
         PartAnswer answer = new PartAnswer(state, chart, shared.units());
         answer.picture().ifPresent(picture -> {
-            PictureFile.write(plot.size.of(picture), plot.file);
-            spec.commandLine().getErr().println("drawn: " + plot.file);
+            PictureFile.draw(
+                    plot.size.of(picture), plot.file, "", spec.commandLine().getErr());
         });
         return Printed.print(spec, shared, answer);
     }

@@ -1,8 +1,9 @@
 package hotidle.cli;
 
-import hotidle.plots.Chart;
+import hotidle.answer.phrase.LeftOutPhrase;
 import hotidle.plots.Picture;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,20 +60,22 @@ final class PictureFile {
     }
 
     /**
-     * Draws.
+     * Draws, and says so.
      *
+     * @param leftOut what is left out of the answer, behind the name of the file; may be empty
      * @throws WrongInputException where it cannot be written
      */
-    static void write(Picture picture, Path file) {
+    static void draw(Picture picture, Path file, String leftOut, PrintWriter err) {
+        write(picture, file);
+        err.println("drawn: " + file + leftOut
+                + LeftOutPhrase.charts(picture.shown().size(), picture.charts().size()));
+    }
+
+    private static void write(Picture picture, Path file) {
         try {
             picture.write(file);
         } catch (IllegalArgumentException | IOException e) {
             throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + e.getMessage());
         }
-    }
-
-    /** The same of charts. */
-    static void write(List<Chart> charts, Path file) {
-        write(new Picture(charts), file);
     }
 }

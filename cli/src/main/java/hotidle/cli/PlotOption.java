@@ -39,7 +39,6 @@ final class PlotOption {
             err.println("not drawn: " + file + ": the answer has nothing that could be drawn");
             return;
         }
-        PictureFile.write(size.of(picture.get()), file);
-        err.println("drawn: " + file);
+        PictureFile.draw(size.of(picture.get()), file, "", err);
     }
 }

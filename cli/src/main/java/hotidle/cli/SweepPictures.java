@@ -89,8 +89,7 @@ final class SweepPictures {
     }
 
     private void draw(Picture picture, Path file, String leftOut, PrintWriter err) {
-        PictureFile.write(size.of(picture), file);
-        err.println("drawn: " + file + leftOut);
+        PictureFile.draw(size.of(picture), file, leftOut, err);
     }
 
     private ReadingsAtDuty read(SpeedSweep first, PrintWriter err) {

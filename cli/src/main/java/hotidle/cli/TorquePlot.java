@@ -3,10 +3,12 @@ package hotidle.cli;
 import hotidle.answer.torque.TorqueAnswer.BuildTorque;
 import hotidle.answer.torque.TorquePicture;
 import hotidle.plots.Chart;
+import hotidle.plots.Picture;
 import hotidle.transmission.Adjustable;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The picture of torque that is asked for. */
@@ -19,12 +21,16 @@ final class TorquePlot {
                     "draws torque held against set pressure, a line a clutch or link, into this file (.png, .svg or .pdf)")
     private Path file;
 
+    @Mixin
+    private PictureSize size;
+
     /**
      * Looks at the file before anything is solved.
      *
      * @throws WrongInputException where it is no file of a picture
      */
     void check() {
+        size.check();
         if (file != null) {
             PictureFile.check("--plot", file);
         }
@@ -48,7 +54,6 @@ final class TorquePlot {
             throw new WrongInputException(
                     "hotidle: --plot " + file + ": no torque is known, so that nothing can be drawn");
         }
-        PictureFile.write(charts, file);
-        run.err().println("drawn: " + file);
+        PictureFile.draw(size.of(new Picture(charts)), file, "", run.err());
     }
 }

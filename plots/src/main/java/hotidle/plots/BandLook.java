@@ -52,8 +52,9 @@ record BandLook(Color fill, Hatch hatch) {
         g.setPaint(fill);
         g.fill(shape);
         Shape before = g.getClip();
-        Rectangle2D bounds = shape.getBounds2D();
         g.clip(shape);
+        // a band may go on far beyond the chart
+        Rectangle2D bounds = g.getClip().getBounds2D();
         g.setPaint(Palette.mix(fill, INKED, text()));
         hatch.paint(g, bounds);
         g.setClip(before);

@@ -7,6 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.io.Serial;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CrosshairState;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -50,31 +51,46 @@ final class BandRenderer extends AbstractXYItemRenderer {
             return;
         }
         BandLook look = looks.get(band);
-        stack(area, speed, flow).shapes(band).forEach(shape -> look.paint(g, shape));
+        stack(area, speed, value -> y(area, flow, value)).shapes(band).forEach(shape -> look.paint(g, shape));
         place(g, area, speed, flow, band).ifPresent(place -> {
             g.setPaint(look.fill());
             g.fill(place);
             g.setPaint(look.text());
             g.setFont(NAME);
-            g.drawString(chart.bands().get(band).name(), (float) (place.getMinX() + PAD), (float)
-                    (place.getMaxY() - PAD / 2 - g.getFontMetrics().getDescent()));
+            FontMetrics font = g.getFontMetrics();
+            List<String> told = told(band, flow);
+            for (int i = 0; i < told.size(); i++) {
+                int below = told.size() - 1 - i;
+                g.drawString(told.get(i), (float) (place.getMinX() + PAD), (float)
+                        (place.getMaxY() - PAD / 2 - font.getDescent() - below * height(font)));
+            }
         });
     }
 
-    /** Where the name of a band fits into it. */
-    Optional<Rectangle2D> place(Graphics2D g, Rectangle2D area, ValueAxis speed, ValueAxis flow, int band) {
-        FontMetrics font = g.getFontMetrics(NAME);
-        return stack(area, speed, flow)
-                .place(
-                        band,
-                        font.stringWidth(chart.bands().get(band).name()) + 2 * PAD,
-                        font.getAscent() + font.getDescent() + PAD);
+    private List<String> told(int band, ValueAxis flow) {
+        return chart.told(band, flow.getUpperBound());
     }
 
-    private Stack stack(Rectangle2D area, ValueAxis speed, ValueAxis flow) {
-        return new Stack(
-                chart,
-                value -> speed.valueToJava2D(value, area, RectangleEdge.BOTTOM),
-                value -> flow.valueToJava2D(value, area, RectangleEdge.LEFT));
+    private static int height(FontMetrics font) {
+        return font.getAscent() + font.getDescent();
+    }
+
+    /** Where what is told of a band fits into it, within the area. */
+    Optional<Rectangle2D> place(Graphics2D g, Rectangle2D area, ValueAxis speed, ValueAxis flow, int band) {
+        FontMetrics font = g.getFontMetrics(NAME);
+        List<String> told = told(band, flow);
+        Stack within = stack(area, speed, value -> Math.max(area.getMinY(), y(area, flow, value)));
+        return within.place(
+                band,
+                told.stream().mapToInt(font::stringWidth).max().orElse(0) + 2 * PAD,
+                told.size() * height(font) + PAD);
+    }
+
+    private Stack stack(Rectangle2D area, ValueAxis speed, DoubleUnaryOperator y) {
+        return new Stack(chart, value -> speed.valueToJava2D(value, area, RectangleEdge.BOTTOM), y);
+    }
+
+    private static double y(Rectangle2D area, ValueAxis flow, double value) {
+        return flow.valueToJava2D(value, area, RectangleEdge.LEFT);
     }
 }

@@ -26,6 +26,12 @@ final class Callouts extends AbstractXYAnnotation {
     private static final double TICK = 12;
     private static final double DOT = 4;
 
+    /** Along a leader, what is still at its own point [px]. */
+    private static final double OWN = 16;
+
+    /** A longer leader is not followed by an eye (chosen) [px]. */
+    private static final double FAR = 110;
+
     /** Heavier than the grid, so that it is seen whose text it is (chosen). */
     private static final BasicStroke LEADER = new BasicStroke(1.2f);
 
@@ -61,10 +67,41 @@ final class Callouts extends AbstractXYAnnotation {
         this.uprights = List.copyOf(uprights);
     }
 
-    /** Texts with the places that they find in an area. */
-    private record Placed(List<Placement.Wish> wishes, List<Rectangle2D> places) {
+    /**
+     * Texts with the places that they find in an area.
+     *
+     * @param curves pieces of curves and marks
+     * @param limits on which no text may lie either, but across which a leader is followed
+     */
+    private record Placed(
+            List<Placement.Wish> wishes,
+            List<Rectangle2D> places,
+            Rectangle2D area,
+            List<Line2D> curves,
+            List<Line2D> limits) {
+
+        /** Whether it lies on nothing else, and whose it is can be seen. */
         boolean readable(int text) {
-            return !Placement.covers(places, text);
+            Rectangle2D place = places.get(text);
+            return area.contains(place)
+                    && !Placement.covers(places, text)
+                    && curves.stream().noneMatch(place::intersectsLine)
+                    && limits.stream().noneMatch(place::intersectsLine)
+                    && (wishes.get(text).level() || led(Placement.leader(wishes.get(text), place)));
+        }
+
+        /** A leader that is short, or at least crosses no curve once it has left its own. */
+        private boolean led(Line2D leader) {
+            double length = Placement.length(leader);
+            double share = OWN / length;
+            return length <= OWN
+                    || (length <= FAR
+                            && curves.stream()
+                                    .noneMatch(new Line2D.Double(
+                                            leader.getX1() + share * (leader.getX2() - leader.getX1()),
+                                            leader.getY1() + share * (leader.getY2() - leader.getY1()),
+                                            leader.getX2(),
+                                            leader.getY2())::intersectsLine));
         }
     }
 
@@ -133,7 +170,9 @@ final class Callouts extends AbstractXYAnnotation {
             double x = speed.valueToJava2D(upright, area, RectangleEdge.BOTTOM);
             curves.add(List.of(new Line2D.Double(x, area.getMinY(), x, area.getMaxY())));
         });
-        return new Placed(wishes, Placement.places(wishes, area, curves, limits));
+        List<Rectangle2D> places = Placement.places(wishes, area, curves, limits);
+        return new Placed(
+                wishes, places, area, curves.stream().flatMap(List::stream).toList(), limits);
     }
 
     /** The pieces of all curves, the ticks on them, the crosses below and the readings of gauges. */

@@ -38,6 +38,10 @@ record MapDrawing(MapChart chart, Axes scale) {
     static final String OPEN = "*";
 
     private static final double MARK = 6;
+
+    /** Round a mark, free of letters [px]. */
+    private static final double FREE = MARK + 4;
+
     private static final double NEAR = 16;
     private static final BasicStroke CASING = new BasicStroke(6, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     static final BasicStroke ZERO = new BasicStroke(3.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
@@ -207,7 +211,7 @@ record MapDrawing(MapChart chart, Axes scale) {
                                     .limit(points)
                                     .map(Placement.Wish::point)
                                     .map(at -> (Rectangle2D) new Rectangle2D.Double(
-                                            at.getX() - MARK, at.getY() - MARK, 2 * MARK, 2 * MARK)))
+                                            at.getX() - FREE, at.getY() - FREE, 2 * FREE, 2 * FREE)))
                     .toList();
         }
     }

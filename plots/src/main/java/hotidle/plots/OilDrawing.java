@@ -78,8 +78,10 @@ record OilDrawing(OilChart chart, Axes scale) {
         }
         for (int i = chart.bands().size() - 1; i >= 0; i--) {
             OilChart.FlowBand band = chart.bands().get(i);
-            if (band.backward() > 0 || (!scale.key() && !named.contains(band.name()))) {
-                entries.add(new Legend.KeySample(text(band), looks().get(i)::paint));
+            List<String> told = chart.told(i, scale.tops().get(chart.axis()));
+            boolean explained = scale.key() && told.size() == 1;
+            if (band.backward() > 0 || (!explained && !named.contains(band.name()))) {
+                entries.add(new Legend.KeySample(text(band, String.join(", ", told)), looks().get(i)::paint));
             }
         }
         long gaps = IntStream.range(0, chart.speeds().size())
@@ -99,10 +101,10 @@ record OilDrawing(OilChart chart, Axes scale) {
         });
     }
 
-    private static String text(OilChart.FlowBand band) {
+    private static String text(OilChart.FlowBand band, String told) {
         return band.backward() == 0
-                ? band.name()
-                : band.name() + " (flows backward at " + Style.speeds(band.backward()) + ", not shown)";
+                ? told
+                : told + " (flows backward at " + Style.speeds(band.backward()) + ", not shown)";
     }
 
     private XYSeriesCollection tops() {

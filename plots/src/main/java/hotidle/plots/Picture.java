@@ -13,7 +13,7 @@ import org.jfree.chart.text.TextUtils;
 
 /**
  * Up to six charts on one page, on shared scales. Where the number leaves cells over, the first chart takes them; several oil charts
- * share one key of their bands. Needs no screen.
+ * share one key of their bands. On a page too small for all of them the first are shown. Needs no screen.
  *
  * @param charts in reading order
  * @param width  [px], {@value #LEAST} to {@value #MOST}; letters keep their size
@@ -84,9 +84,18 @@ public record Picture(List<Chart> charts, int width, int height) {
         return new Picture(charts, otherWidth, otherHeight);
     }
 
+    /** Those of the charts that can be read on a page of this size: the first, as many as have room. */
+    public List<Chart> shown() {
+        return charts.subList(0, Layout.readable(charts.size(), rows(), width, height));
+    }
+
+    private boolean rows() {
+        return charts.stream().anyMatch(RowsChart.class::isInstance);
+    }
+
     /** What it shows: the titles of its charts. */
     public String name() {
-        return charts.stream().map(Chart::title).collect(Collectors.joining("; "));
+        return shown().stream().map(Chart::title).collect(Collectors.joining("; "));
     }
 
     /**
@@ -127,14 +136,15 @@ public record Picture(List<Chart> charts, int width, int height) {
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setPaint(Color.WHITE);
         graphics.fillRect(0, 0, width, height);
-        Axes scale = scale(charts);
+        List<Chart> shown = shown();
+        Axes scale = scale(shown);
         Rectangle2D page = new Rectangle2D.Double(0, 0, width, height);
         Legend key = scale.key() ? OilDrawing.key(scale.bands()) : new Legend(List.of());
         Style.paint(graphics, page, key);
         double below = key.height(graphics, Style.legendWidth(page));
-        List<Rectangle2D> cells = Layout.cells(charts.size(), width, height - below);
+        List<Rectangle2D> cells = Layout.cells(shown.size(), rows(), width, height - below);
         for (int i = 0; i < cells.size(); i++) {
-            charts.get(i).paint(graphics, within(cells.get(i)), scale);
+            shown.get(i).paint(graphics, within(cells.get(i)), scale);
         }
     }
 

@@ -88,7 +88,7 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
         List<Callouts.Callout> texts = new ArrayList<>(onsets());
         Map<Double, List<PressureCurve>> sets = sets();
         sets.forEach((set, curves) -> texts.add(Callouts.Callout.along(
-                "set " + Style.number(set) + " " + chart.unit() + (sets.size() > 1 ? whose(curves) : ""),
+                "set " + Style.known(set) + " " + chart.unit() + (sets.size() > 1 ? whose(curves) : ""),
                 setInk(curves),
                 scale.high(),
                 set)));

@@ -3,15 +3,19 @@ package hotidle.plots;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisLocation;
@@ -36,6 +40,15 @@ final class Style {
     static final BasicStroke THIN_DASHED =
             new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {6, 4}, 0);
     static final String SPEED_AXIS = "engine speed [rpm]";
+
+    /** A chart lower than this has no room for what stays the same (chosen) [px]. */
+    private static final double LOW = 170;
+
+    /** Between a title and both edges [px]. */
+    private static final double BESIDE_TITLE = 10;
+
+    /** Digits to which a computed number is told on a chart (chosen). */
+    private static final MathContext KNOWN = new MathContext(3);
 
     private static final double LEGEND_LEFT = 22;
     private static final double LEGEND_RIGHT = 12;
@@ -68,14 +81,20 @@ final class Style {
         plot.setOutlineStroke(HAIRLINE);
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         plot.setInsets(new RectangleInsets(4, 4, 2, 18));
-        JFreeChart chart = new JFreeChart(title, TITLE, plot, false);
+        JFreeChart chart = new JFreeChart(null, TITLE, plot, false);
         chart.setBackgroundPaint(Color.WHITE);
+        chart.setTitle(title(title, TITLE, Color.BLACK));
         if (!subtitle.isEmpty()) {
-            TextTitle line = new TextTitle(subtitle, SMALL);
-            line.setPaint(INK);
-            chart.addSubtitle(line);
+            chart.addSubtitle(title(subtitle, SMALL, INK));
         }
         return chart;
+    }
+
+    private static TextTitle title(String text, Font font, Color ink) {
+        TextTitle title = new TextTitle(text, font);
+        title.setPaint(ink);
+        title.setPadding(1, BESIDE_TITLE, 1, BESIDE_TITLE);
+        return title;
     }
 
     /** A second upright scale in another unit, on a page that is wide enough [px]. */
@@ -90,11 +109,40 @@ final class Style {
         });
     }
 
-    /** Draws a chart with its legend below it. */
+    /** Draws a chart with its legend below it; a chart that would be too low goes without what stays the same. */
     static void paint(Graphics2D g, Rectangle2D area, JFreeChart chart, Legend legend) {
+        if (area.getHeight() - legend.height(g, legendWidth(area)) < LOW) {
+            chart.clearSubtitles();
+        }
+        titles(chart)
+                .forEach(title -> title.setText(String.join(
+                        "\n",
+                        lines(
+                                title.getText(),
+                                g.getFontMetrics(title.getFont()),
+                                area.getWidth() - 2 * BESIDE_TITLE - 2))));
         Legend whole = complete(g, area, chart, legend);
         chart.draw(g, upper(area, whole.height(g, legendWidth(area))));
         paint(g, area, whole);
+    }
+
+    private static List<TextTitle> titles(JFreeChart chart) {
+        return Stream.concat(Stream.of(chart.getTitle()), chart.getSubtitles().stream())
+                .filter(TextTitle.class::isInstance)
+                .map(TextTitle.class::cast)
+                .toList();
+    }
+
+    /** As few lines as can be, about as long as each other, none broken between a number and its unit or within a name. */
+    static List<String> lines(String text, FontMetrics font, double width) {
+        String whole = text.replaceAll("(?<=[0-9]) (?=[^0-9])", "\u00a0");
+        List<String> lines = Legend.broken(whole, font, width);
+        List<String> narrower = lines;
+        for (double less = width - 1; narrower.size() == lines.size() && lines.size() > 1; less--) {
+            lines = narrower;
+            narrower = Legend.broken(whole, font, less);
+        }
+        return lines.stream().map(line -> line.replace('\u00a0', ' ')).toList();
     }
 
     /** A legend with the texts too that find no room in the chart above it: each that is added leaves less room there. */
@@ -113,7 +161,7 @@ final class Style {
         XYPlot plot = chart.getXYPlot();
         List<Callouts> texts = new ArrayList<>();
         for (Object one : plot.getAnnotations()) {
-            if (one instanceof Callouts callouts && callouts.texts().size() > 1) {
+            if (one instanceof Callouts callouts && !callouts.texts().isEmpty()) {
                 texts.add(callouts);
             }
         }
@@ -153,6 +201,11 @@ final class Style {
     /** A number without needless digits. */
     static String number(double value) {
         return plain().format(value);
+    }
+
+    /** A computed number, as far as it is known. */
+    static String known(double value) {
+        return number(new BigDecimal(value).round(KNOWN).doubleValue());
     }
 
     /** A speed with its unit. */

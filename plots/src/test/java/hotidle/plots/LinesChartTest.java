@@ -105,6 +105,32 @@ class LinesChartTest {
         }
     }
 
+    /** Too long for the room on either side of its line, it would run across it. */
+    @Test
+    void aLongTextInTheMiddleIsBrokenBesideItsLine() {
+        List<LinesChart.AtPlace> places = List.of(
+                new LinesChart.AtPlace(305, "above 305 psi fails: lubrication (lube-output) at reverse-stall"),
+                new LinesChart.AtPlace(188, "above 188 psi fails: hub unit load (hub-bushing) at reverse-stall"),
+                new LinesChart.AtPlace(150, "set now: 150 psi"));
+        NumberAxis across = new NumberAxis();
+        across.setRange(60, 400);
+        FontMetrics font = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB)
+                .createGraphics()
+                .getFontMetrics(Style.LABEL);
+        for (int width = 480; width <= 1200; width += 40) {
+            Rectangle2D area = new Rectangle2D.Double(50, 20, width, 280);
+            List<PlaceLabels.Laid> laid = new PlaceLabels(places).laid(font, area, across);
+            for (PlaceLabels.Laid one : laid) {
+                assertEquals(one.place().text(), String.join(" ", one.words()));
+                assertTrue(area.contains(one.text()), one + " on " + width);
+                for (PlaceLabels.Laid other : laid) {
+                    assertFalse(one.text().intersectsLine(other.line()), one + " on " + other);
+                    assertTrue(one.equals(other) || !one.text().intersects(other.text()), one + " on " + other);
+                }
+            }
+        }
+    }
+
     /** Their rows lie above all that the lines show. */
     @Test
     void roomIsLeftForThemAboveTheLines() {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
+import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
@@ -127,6 +128,66 @@ class OilChartTest {
         assertTrue(both.key());
         assertTrue(new OilDrawing(part, both).legend(Set.of()).entries().isEmpty(), "the picture explains the bands");
         assertEquals(11, OilDrawing.key(both.bands()).entries().size());
+    }
+
+    /** What the unit takes, 10, and what its regulator sends back, up to ninety at 200 rpm. */
+    private static OilChart regulated(OilChart.FlowBand back) {
+        List<Double> taken = List.of(10.0, 10.0, 10.0, 10.0);
+        return new OilChart(
+                "t",
+                "",
+                "L/min",
+                List.of(0.0, 100.0, 200.0, 300.0),
+                List.of(new OilChart.FlowBand("taken", taken), back),
+                0.4);
+    }
+
+    @Test
+    void whatTheRegulatorSendsBackDoesNotPressTheRestIntoAStrip() {
+        OilChart chart = regulated(new OilChart.FlowBand("back", List.of(0.0, 40.0, 90.46, Double.NaN), true));
+        double top = chart.scale().tops().get(chart.axis());
+        assertEquals(14.5, top, 1e-9);
+        assertEquals(List.of("taken"), chart.told(0, top));
+        assertEquals(List.of("back", "up to 90.5 L/min at 200 rpm"), chart.told(1, top));
+        assertEquals(List.of("back"), chart.told(1, 101), "whole on a larger scale");
+        assertEquals(
+                List.of("back, up to 90.5 L/min at 200 rpm", "unsolved at 1 speed (gaps)"),
+                texts(new OilDrawing(chart, keyed(chart)).legend(Set.of())),
+                "told below the chart where it finds no room in its band, whatever the key of the picture says");
+        assertTrue(texts(new OilDrawing(chart, chart.scale()).legend(Set.of("back", "taken"))).stream()
+                .noneMatch(text -> text.startsWith("back")));
+    }
+
+    private static Axes keyed(OilChart chart) {
+        return chart.scale().merge(chart.scale());
+    }
+
+    @Test
+    void aRestThatIsSmallIsShownWhole() {
+        OilChart chart = regulated(new OilChart.FlowBand("back", List.of(0.0, 1.0, 2.0, 2.0), true));
+        assertTrue(chart.scale().tops().get(chart.axis()) > 12);
+        assertEquals(List.of("back"), chart.told(1, chart.scale().tops().get(chart.axis())));
+    }
+
+    @Test
+    void whatIsToldOfACutBandStandsWithinTheChart() {
+        OilChart chart = regulated(new OilChart.FlowBand("back", List.of(0.0, 90.0, 90.0, 90.0), true));
+        String svg = new String(new Picture(List.of(chart)).svg(""), StandardCharsets.UTF_8);
+        assertTrue(svg.contains(">back</text>") && svg.contains(">up to 90 L/min at 100 rpm</text>"), svg);
+    }
+
+    @Test
+    void theRestLiesOnTop() {
+        List<Double> flows = List.of(1.0, 1.0);
+        assertMessage(
+                "band 'back' is the rest, but not on top",
+                () -> new OilChart(
+                        "t",
+                        "",
+                        "gpm",
+                        List.of(0.0, 1.0),
+                        List.of(new OilChart.FlowBand("back", flows, true), new OilChart.FlowBand("taken", flows)),
+                        0));
     }
 
     @Test

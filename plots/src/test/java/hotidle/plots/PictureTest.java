@@ -96,6 +96,41 @@ class PictureTest {
         ids.forEach(id -> assertTrue(id.startsWith("hotidle-"), id));
     }
 
+    /** Five charts on a page of 960 x 540 would have no room for a curve below what is said of it. */
+    @Test
+    void aPageTooSmallForAllShowsTheFirst() {
+        Picture page = Samples.page(4);
+        assertEquals(5, page.shown().size());
+        Picture slide = page.sized(960, 540);
+        assertEquals(page.charts().subList(0, 2), slide.shown());
+        assertEquals(5, slide.charts().size());
+        assertEquals("Line pressure against speed; Where the oil goes: new", slide.name());
+        assertFalse(svg(slide).contains(">Where the oil goes: restored at 270</text>"));
+        assertEquals(1, page.sized(360, 360).shown().size());
+    }
+
+    @Test
+    void anUprightPageGivesTheFirstChartItsWholeWidth() {
+        List<Rectangle2D> cells = Layout.cells(3, false, 560, 794);
+        assertEquals(new Rectangle2D.Double(0, 0, 560, 397), cells.get(0));
+        assertEquals(new Rectangle2D.Double(280, 397, 280, 397), cells.get(2));
+        assertEquals(4, Layout.cells(4, false, 600, 1400).size());
+        assertEquals(
+                new Rectangle2D.Double(0, 800, 600, 400),
+                Layout.cells(3, true, 600, 1200).get(2));
+    }
+
+    @Test
+    void rowsOfBarsKeepTheirWidthOnALowPage() {
+        assertEquals(
+                new Rectangle2D.Double(0, 270, 960, 270),
+                Layout.cells(2, true, 960, 540).get(1));
+        assertEquals(2, Layout.readable(2, true, 960, 540));
+        assertEquals(
+                new Rectangle2D.Double(480, 0, 480, 540),
+                Layout.cells(2, false, 960, 540).get(1));
+    }
+
     @Test
     void textsWithMarksOfXmlAreKept() {
         SpeedChart odd = new SpeedChart("a < b & c", "", "psi", Samples.speed().curves());
@@ -136,7 +171,7 @@ class PictureTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 4, 5, 6})
     void cellsCoverThePageWithoutOverlap(int charts) {
-        List<Rectangle2D> cells = Layout.cells(charts, 1200, 800);
+        List<Rectangle2D> cells = Layout.cells(charts, false, 1200, 800);
         assertEquals(charts, cells.size());
         double covered = 0;
         for (Rectangle2D cell : cells) {

@@ -125,6 +125,55 @@ class SpeedChartTest {
         g.dispose();
     }
 
+    /** What the legend tells since the chart of this size has no good place for it. */
+    private static List<String> added(PressureCurve curve, double width, double height) {
+        SpeedChart chart = new SpeedChart("t", "", "psi", List.of(curve));
+        SpeedDrawing drawn = new SpeedDrawing(chart, chart.scale());
+        Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
+        List<String> told = Style.complete(
+                        g, new Rectangle2D.Double(0, 0, width, height), drawn.drawn(width), drawn.legend())
+                .entries()
+                .stream()
+                .map(Legend.KeySample::text)
+                .filter(drawn.callouts().texts()::contains)
+                .toList();
+        g.dispose();
+        return told;
+    }
+
+    @Test
+    void aNameWiderThanTheChartIsToldInTheLegendNotCut() {
+        PressureCurve curve =
+                Samples.held("a build with a name that is far too long for so small a chart", 150, 900, 2900);
+        assertEquals(List.of(curve.build() + ": holds from 900 rpm"), added(curve, 360, 300));
+        assertEquals(List.of(), added(curve, 1200, 400));
+    }
+
+    @Test
+    void aNameThatWouldLieOnACurveIsToldInTheLegend() {
+        PressureCurve everywhere = Samples.curve(
+                "swinging", 150, n -> n % 100 == 0 ? 0 : 300, OptionalDouble.of(1000), OptionalDouble.empty());
+        assertEquals(List.of("swinging: holds from 1000 rpm", "set 150 psi"), added(everywhere, 600, 400));
+    }
+
+    @Test
+    void aNameFarFromItsMarkIsToldInTheLegend() {
+        PressureCurve left = Samples.curve(
+                "swinging",
+                150,
+                n -> n > 2000 ? 150 : n % 100 == 0 ? 0 : 300,
+                OptionalDouble.of(800),
+                OptionalDouble.empty());
+        assertEquals(List.of("swinging: holds from 800 rpm"), added(left, 1200, 400));
+    }
+
+    @Test
+    void aSetPressureIsRoundedToWhatIsKnown() {
+        PressureCurve odd = Samples.held("odd", 79.3704, 900, 2900);
+        SpeedChart chart = new SpeedChart("t", "", "psi", List.of(odd));
+        assertTrue(new SpeedDrawing(chart, chart.scale()).callouts().texts().contains("set 79.4 psi"));
+    }
+
     private static boolean leavesInk(Legend.KeySample entry) {
         BufferedImage image = new BufferedImage(40, 20, BufferedImage.TYPE_INT_ARGB);
         Graphics2D g = image.createGraphics();

@@ -26,6 +26,14 @@ public final class LeftOutPhrase {
                         + " left out: taken in another range, or with other oil temperature" + " or set pressure";
     }
 
+    /** Where a page is too small for all charts. */
+    public static String charts(int shown, int charts) {
+        return charts <= shown
+                ? ""
+                : "; it shows the first " + shown + " of " + charts
+                        + " charts: a larger --size, for example 1200x800, has room for more";
+    }
+
     /** Where only some sweeps are shown. */
     public static String sweeps(int shown, int sweeps) {
         return sweeps <= shown ? "" : "; it shows the first " + shown + " of " + sweeps + " sweeps";

@@ -24,7 +24,12 @@ public record SweepPhrase(Quantity.UnitSystem units) {
 
     /** A duty in a range, with the sump's temperature [K]. */
     public String duty(String duty, String range, double sump) {
-        return duty + " in " + range + ", sump " + Quantity.TEMPERATURE.with(units, sump);
+        return duty(duty, range) + ", sump " + Quantity.TEMPERATURE.with(units, sump);
+    }
+
+    /** A duty in a range at several temperatures, which are told elsewhere. */
+    public static String duty(String duty, String range) {
+        return duty + " in " + range;
     }
 
     /** Speeds at which the regulator begins to do something, each as {@link OnsetPhrase#from} says it. */

@@ -53,7 +53,7 @@ final class FilmPicture {
                 .toList();
         return new FigureChart(
                 new ChartTitles(units, sweeps).film(),
-                SweepPicture.subtitle(circuit, sweeps.get(0), units),
+                SweepPicture.subtitle(circuit, sweeps, units),
                 ChartPhrase.FILM_AXIS,
                 Optional.of(new FigureChart.LimitLine(1, ChartPhrase.LEAST_FILM)),
                 known(sweeps),

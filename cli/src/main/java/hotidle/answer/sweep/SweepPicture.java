@@ -19,6 +19,7 @@ import hotidle.plots.SpeedChart;
 import hotidle.study.ShownState;
 import hotidle.study.SpeedSweep;
 import hotidle.study.gauge.GaugeReading;
+import hotidle.transmission.DutyPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -69,7 +70,7 @@ final class SweepPicture {
                 .toList();
         return new SpeedChart(
                 new ChartTitles(units, sweeps).pressure(),
-                subtitle(circuit, sweeps.get(0), units),
+                subtitle(circuit, sweeps, units),
                 Quantity.PRESSURE.in(units).unit(),
                 curves,
                 new ReadPoints(units, read)
@@ -92,22 +93,29 @@ final class SweepPicture {
                 .toList();
     }
 
-    /** Circuit, duty and temperature of a picture's first sweep. */
-    static String subtitle(DescribedCircuit circuit, SpeedSweep first, Quantity.UnitSystem units) {
+    /** Circuit, duty and, where all sweeps have the same, temperature. */
+    static String subtitle(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
+        DutyPoint duty = sweeps.get(0).duty();
         return circuit.name() + ", "
-                + new SweepPhrase(units)
-                        .duty(
-                                first.duty().name(),
-                                first.duty().range(),
-                                first.duty().temperatures().get("sump"))
+                + (oneSump(sweeps, units)
+                        ? new SweepPhrase(units)
+                                .duty(
+                                        duty.name(),
+                                        duty.range(),
+                                        duty.temperatures().get("sump"))
+                        : SweepPhrase.duty(duty.name(), duty.range()))
                 + "; " + circuit.about();
+    }
+
+    private static boolean oneSump(List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
+        return sweeps.stream().map(sweep -> sump(sweep, units)).distinct().count() == 1;
     }
 
     /** The build, and its temperature where several are shown. */
     static String name(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
         List<Double> sumps = all.stream().map(other -> sump(other, units)).toList();
         String build = sweep.unit().build();
-        return sumps.stream().distinct().count() == 1
+        return oneSump(all, units)
                 ? build
                 : build + " at " + Digits.apart(sump(sweep, units), sumps, 'f', 0) + " "
                         + Quantity.TEMPERATURE.in(units).unit();
@@ -142,7 +150,10 @@ final class SweepPicture {
         if (spilled.flows().stream().anyMatch(flow -> flow > 0)) {
             bands.add(spilled);
         }
-        bands.add(band("sent back by the regulator", sweep, units, Figures::recirculated));
+        OilChart.FlowBand back = band("sent back by the regulator", sweep, units, Figures::recirculated);
+        if (back.flows().stream().anyMatch(flow -> flow > 0)) {
+            bands.add(new OilChart.FlowBand(back.name(), back.flows(), true));
+        }
         double swept = sweep.roles().chambers().stream()
                 .mapToDouble(chamber -> ((PumpChamber) chamber.part()).displacement())
                 .sum();

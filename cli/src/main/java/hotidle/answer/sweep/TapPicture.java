@@ -44,9 +44,7 @@ final class TapPicture {
         List<PressureCurve.SweepPoint> first = curves.get(0).points();
         return new FigureChart(
                 title(of.units(), tap, curves),
-                tap.equals(of.taps().get(0))
-                        ? SweepPicture.subtitle(circuit, of.sweeps().get(0), of.units())
-                        : "",
+                tap.equals(of.taps().get(0)) ? SweepPicture.subtitle(circuit, of.sweeps(), of.units()) : "",
                 LessonPhrase.axis(of.units()),
                 Optional.empty(),
                 Optional.empty(),

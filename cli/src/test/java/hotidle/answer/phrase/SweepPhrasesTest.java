@@ -69,6 +69,10 @@ class SweepPhrasesTest {
         assertEquals(
                 "; it shows the pressure of the first 6 and the oil of the first 3 of 9 sweeps",
                 LeftOutPhrase.pressuresAndOil(6, 3, 9));
+        assertEquals("", LeftOutPhrase.charts(5, 5));
+        assertEquals(
+                "; it shows the first 2 of 5 charts: a larger --size, for example 1200x800, has room for more",
+                LeftOutPhrase.charts(2, 5));
     }
 
     @Test

@@ -216,6 +216,9 @@ class SweepAnswerTest {
         JsonNode onsets = Json.tree(answer.json()).at("/builds/0/onset_rpm");
         assertEquals(3, onsets.size());
         assertTrue(onsets.has("slow at 110.12 degC"), onsets.toString());
+        assertTrue(SweepPicture.subtitle(RIG, near, UnitSystem.METRIC).startsWith("training-rig, slow in bench; "));
+        assertTrue(SweepPicture.subtitle(RIG, near.subList(0, 1), UnitSystem.METRIC)
+                .startsWith("training-rig, slow in bench, sump 110 degC; "));
     }
 
     @Test

@@ -42,6 +42,8 @@ class SweepPictureTest {
                 oil.title().matches("worn: slip and leaks give back \\d+ % of its oil at \\d+ rpm, \\d+ % at \\d+ rpm"),
                 oil.title());
         assertEquals("", SHOP.leftOutOfPicture());
+        OilChart.FlowBand back = oil.bands().get(oil.bands().size() - 1);
+        assertTrue(back.rest() && back.name().equals("sent back by the regulator"), back.name());
     }
 
     /** Few speeds were asked for, 600 rpm apart; the speeds between that a reader looks for are solved and drawn. */
@@ -78,8 +80,16 @@ class SweepPictureTest {
         assertEquals("bar", ((SpeedChart) charts.get(0)).other().orElseThrow().unit());
         assertEquals(
                 3.785411784, ((OilChart) charts.get(2)).other().orElseThrow().factor(), 1e-9);
+        assertEquals(4000, charts.get(2).scale().high(), 1e-9);
+        assertTrue(charts.get(3).scale().high() <= high, "low speeds alone");
+        double most = ((OilChart) charts.get(2))
+                .bands().stream()
+                        .filter(OilChart.FlowBand::rest)
+                        .flatMap(band -> band.flows().stream())
+                        .max(Double::compare)
+                        .orElseThrow();
         double top = charts.get(2).scale().tops().values().iterator().next();
-        assertTrue(charts.get(3).scale().tops().values().iterator().next() < top / 2, "small flows");
+        assertTrue(most > 2 * top, "small flows are shown at all speeds: " + most + " goes back beyond " + top);
     }
 
     @Test
