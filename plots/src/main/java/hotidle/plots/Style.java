@@ -111,9 +111,6 @@ final class Style {
 
     /** Draws a chart with its legend below it; a chart that would be too low goes without what stays the same. */
     static void paint(Graphics2D g, Rectangle2D area, JFreeChart chart, Legend legend) {
-        if (area.getHeight() - legend.height(g, legendWidth(area)) < LOW) {
-            chart.clearSubtitles();
-        }
         titles(chart)
                 .forEach(title -> title.setText(String.join(
                         "\n",
@@ -122,6 +119,9 @@ final class Style {
                                 g.getFontMetrics(title.getFont()),
                                 area.getWidth() - 2 * BESIDE_TITLE - 2))));
         Legend whole = complete(g, area, chart, legend);
+        if (upper(area, whole.height(g, legendWidth(area))).getHeight() < LOW) {
+            chart.clearSubtitles();
+        }
         chart.draw(g, upper(area, whole.height(g, legendWidth(area))));
         paint(g, area, whole);
     }

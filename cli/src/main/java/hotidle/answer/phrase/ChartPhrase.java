@@ -102,8 +102,11 @@ public record ChartPhrase(Quantity.UnitSystem units) {
                 Locale.ROOT, "%s: %s at %.0f rpm, %s at %.0f rpm", tap, shown(slow), slowSpeed, shown(fast), fastSpeed);
     }
 
-    /** Where a gauge tells two units apart most; a pressure in the unit shown, a speed in [rpm]. */
+    /** Where a gauge tells two units apart most, if it does; a pressure in the unit shown, a speed in [rpm]. */
     public String tapsApart(String tap, String low, String high, double apart, double speed) {
+        if (shown(apart).equals(shown(0))) {
+            return tap + ": all read alike at every speed";
+        }
         return String.format(
                 Locale.ROOT, "%s: %s reads up to %s less than %s, at %.0f rpm", tap, low, shown(apart), high, speed);
     }

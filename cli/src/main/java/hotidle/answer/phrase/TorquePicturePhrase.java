@@ -13,6 +13,11 @@ public record TorquePicturePhrase(Quantity.UnitSystem units) {
         return build + ": engine torque that each link carries in the range that loads it most";
     }
 
+    /** A sentence as a title, which has no full stop. */
+    public static String heading(String sentence) {
+        return sentence.replaceFirst("[.]$", "");
+    }
+
     public static String subtitle(String circuit) {
         return circuit
                 + ": what each link carries in the range that loads it most, hot, at the line pressure that is really there; an estimate";

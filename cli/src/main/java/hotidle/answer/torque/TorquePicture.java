@@ -49,7 +49,9 @@ public record TorquePicture(
         List<LinesChart.AtPlace> places = new ArrayList<>(List.of(new LinesChart.AtPlace(psi(set), phrase.now(set))));
         places.addAll(ends(phrase));
         return new LinesChart(
-                UsefulPressureSentence.brief(units, build, useful).orElse(TorquePicturePhrase.title(build)),
+                UsefulPressureSentence.brief(units, build, useful)
+                        .map(TorquePicturePhrase::heading)
+                        .orElse(TorquePicturePhrase.title(build)),
                 TorquePicturePhrase.subtitle(circuit),
                 TorquePicturePhrase.across(Quantity.PRESSURE.in(units).unit()),
                 TorquePicturePhrase.axis(Quantity.TORQUE.in(units).unit()),

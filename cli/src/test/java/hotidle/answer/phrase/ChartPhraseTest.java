@@ -39,6 +39,19 @@ class ChartPhraseTest {
         assertEquals("gone: not known", ChartPhrase.notKnown("gone"));
     }
 
+    /** Nought as far as it is shown is no difference. */
+    @Test
+    void gaugesThatReadAlikeSaySo() {
+        assertEquals(
+                "lube: worn reads up to 27 psi less than restored, at 500 rpm",
+                SHOP.tapsApart("lube", "worn", "restored", 27.4, 500));
+        assertEquals(
+                "throttle: all read alike at every speed", SHOP.tapsApart("throttle", "worn", "restored", 0.3, 400));
+        assertEquals(
+                "throttle: worn reads up to 1 psi less than restored, at 400 rpm",
+                SHOP.tapsApart("throttle", "worn", "restored", 0.6, 400));
+    }
+
     @Test
     void aFilmThatIsNotKnownToHoldIsNoFailure() {
         assertEquals(

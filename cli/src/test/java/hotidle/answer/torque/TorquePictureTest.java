@@ -59,7 +59,7 @@ class TorquePictureTest {
         assertEquals(
                 List.of("low-clutch", "input-shaft"),
                 chart.lines().stream().map(LinesChart.Line::name).toList());
-        assertEquals("made: above 10.00 bar set pressure input-shaft gives first; more buys no torque.", chart.title());
+        assertEquals("made: above 10.00 bar set pressure input-shaft gives first; more buys no torque", chart.title());
         assertEquals(1200, chart.lines().get(0).points().get(2).y());
         assertEquals(600, chart.lines().get(1).points().get(0).y());
         assertEquals(10, chart.mark().orElseThrow().x());
