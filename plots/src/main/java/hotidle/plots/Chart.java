@@ -9,6 +9,11 @@ public interface Chart {
     /** What it shows, in a sentence. */
     String title();
 
+    /** How many things its legend explains, about: the more, the higher it must be. */
+    default int explained() {
+        return 1;
+    }
+
     /** The scale that this chart would take alone. */
     Axes scale();
 

@@ -113,6 +113,11 @@ public record FigureChart(
     }
 
     @Override
+    public int explained() {
+        return curves.size() + limits().size();
+    }
+
+    @Override
     public Axes scale() {
         return Axes.ofCurves(
                 axis,

@@ -3,6 +3,7 @@ package hotidle.plots;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Where charts lie on the page. Where the number leaves cells over, the first chart takes them. An upright page has fewer columns; two
@@ -25,16 +26,35 @@ final class Layout {
     /** The same where it has no more than rows of bars [px]. */
     private static final double LOWEST_ROWS = 180;
 
-    /** As many charts as can be read on a page of this size, at least one, at most so many. */
-    static int readable(int charts, boolean rows, double width, double height) {
-        int count = charts;
-        while (count > 1
-                && cells(count, rows, width, height).stream()
-                        .anyMatch(cell ->
-                                cell.getWidth() < NARROWEST || cell.getHeight() < (rows ? LOWEST_ROWS : LOWEST))) {
+    /** Height that each thing takes that a legend explains beyond the first two, where they do not stand in one row (chosen) [px]. */
+    private static final double EXPLAINED = 22;
+
+    private static final int FIRST = 2;
+    private static final double ONE_ROW = 700;
+
+    /** On a cell narrower than this each takes two lines (chosen) [px]. */
+    private static final double TWO_LINES = 330;
+
+    /**
+     * As many charts as can be read on a page of this size, at least one.
+     *
+     * @param explained how many things the legend of each explains
+     */
+    static int readable(List<Integer> explained, boolean rows, double width, double height) {
+        int count = explained.size();
+        while (count > 1 && !readable(explained, rows, cells(count, rows, width, height))) {
             count--;
         }
         return count;
+    }
+
+    private static boolean readable(List<Integer> explained, boolean rows, List<Rectangle2D> cells) {
+        return IntStream.range(0, cells.size()).allMatch(i -> {
+            double width = cells.get(i).getWidth();
+            double lines = width >= ONE_ROW ? 0 : width >= TWO_LINES ? 1 : 2;
+            double least = rows ? LOWEST_ROWS : LOWEST + lines * EXPLAINED * Math.max(0, explained.get(i) - FIRST);
+            return width >= NARROWEST && cells.get(i).getHeight() >= least;
+        });
     }
 
     private static int columns(int charts, boolean rows, double width, double height) {

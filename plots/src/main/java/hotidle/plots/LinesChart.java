@@ -82,6 +82,11 @@ public record LinesChart(
     }
 
     @Override
+    public int explained() {
+        return lines.size();
+    }
+
+    @Override
     public Axes scale() {
         Axes curves = Axes.ofCurves(
                 axis,

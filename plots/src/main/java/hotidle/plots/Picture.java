@@ -86,7 +86,8 @@ public record Picture(List<Chart> charts, int width, int height) {
 
     /** Those of the charts that can be read on a page of this size: the first, as many as have room. */
     public List<Chart> shown() {
-        return charts.subList(0, Layout.readable(charts.size(), rows(), width, height));
+        return charts.subList(
+                0, Layout.readable(charts.stream().map(Chart::explained).toList(), rows(), width, height));
     }
 
     private boolean rows() {

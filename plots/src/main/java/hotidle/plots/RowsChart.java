@@ -100,6 +100,7 @@ public record RowsChart(
     @Override
     public void paint(Graphics2D graphics, Rectangle2D area, Axes scale) {
         RowsDrawing drawing = new RowsDrawing(this);
-        Style.paint(graphics, area, drawing.drawn(), drawing.legend());
+        boolean beside = drawing.textsBeside(graphics, area.getWidth());
+        Style.paint(graphics, area, drawing.drawn(beside), drawing.legend(beside));
     }
 }

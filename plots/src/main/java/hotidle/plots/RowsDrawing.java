@@ -2,6 +2,7 @@ package hotidle.plots;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
@@ -42,8 +43,21 @@ record RowsDrawing(RowsChart chart) {
     private static final BasicStroke WHISKER = new BasicStroke(2.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
     private static final BasicStroke CASING = new BasicStroke(5, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
 
+    /** Share of a page that bars must have between names and texts (chosen). */
+    private static final double BARS = 0.3;
+
+    /** Whether texts have room beside the bars on a page so wide [px]; else the legend tells them. */
+    boolean textsBeside(Graphics2D g, double width) {
+        return widest(g, RowsChart.ChartRow::name) + widest(g, RowsChart.ChartRow::text) <= (1 - BARS) * width;
+    }
+
+    private double widest(Graphics2D g, Function<RowsChart.ChartRow, String> text) {
+        FontMetrics font = g.getFontMetrics(Style.SMALL);
+        return chart.rows().stream().map(text).mapToInt(font::stringWidth).max().orElse(0);
+    }
+
     /** The chart without its legend. */
-    JFreeChart drawn() {
+    JFreeChart drawn(boolean textsBeside) {
         JFreeChart drawn = Style.chart(
                 chart.title(),
                 chart.subtitle(),
@@ -57,7 +71,7 @@ record RowsDrawing(RowsChart chart) {
         across.setNumberFormatOverride(Style.format(chart.high() - chart.low()));
         plot.setRangeGridlinesVisible(false);
         plot.setRangeAxis(0, names(RowsChart.ChartRow::name));
-        if (chart.rows().stream().anyMatch(row -> !row.text().isEmpty())) {
+        if (textsBeside && chart.rows().stream().anyMatch(row -> !row.text().isEmpty())) {
             plot.setRangeAxis(1, names(RowsChart.ChartRow::text));
             plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
         }
@@ -87,8 +101,8 @@ record RowsDrawing(RowsChart chart) {
         return new XYSeriesCollection(series);
     }
 
-    /** Looks in the order of the key, then the mark, then the place. */
-    Legend legend() {
+    /** Looks in the order of the key, then the mark, then the place; then what has no room beside the bars. */
+    Legend legend(boolean textsBeside) {
         List<Legend.KeySample> entries = new ArrayList<>();
         chart.key().forEach((look, text) -> entries.add(new Legend.KeySample(text, look::paint)));
         if (!chart.mark().isEmpty()) {
@@ -102,6 +116,11 @@ record RowsDrawing(RowsChart chart) {
                     g.setStroke(Style.THIN_DASHED);
                     g.draw(new Line2D.Double(box.getCenterX(), box.getMinY(), box.getCenterX(), box.getMaxY()));
                 })));
+        if (!textsBeside) {
+            chart.rows().stream()
+                    .filter(row -> !row.text().isEmpty())
+                    .forEach(row -> entries.add(new Legend.KeySample(row.name() + ": " + row.text(), (g, box) -> {})));
+        }
         return new Legend(entries);
     }
 

@@ -48,6 +48,12 @@ public record SpeedChart(
         return "line pressure [" + unit + "]";
     }
 
+    /** Its curves, the set pressure and the marks. */
+    @Override
+    public int explained() {
+        return curves.size() + 2;
+    }
+
     @Override
     public Axes scale() {
         return Axes.ofCurves(

@@ -120,12 +120,22 @@ class PictureTest {
                 Layout.cells(3, true, 600, 1200).get(2));
     }
 
+    /** Curves of six builds have a legend as high as half of such a page. */
+    @Test
+    void theMoreALegendExplainsTheFewerChartsShareASmallPage() {
+        assertEquals(3, Layout.readable(List.of(3, 1, 1), false, 560, 794));
+        assertEquals(1, Layout.readable(List.of(8, 1, 1), false, 560, 794));
+        assertEquals(3, Layout.readable(List.of(8, 1, 1), false, 1200, 800));
+        assertEquals(2, Layout.readable(List.of(6, 6, 6), false, 560, 794));
+        assertEquals(8, new SpeedChart("t", "", "psi", Samples.crowded().curves()).explained());
+    }
+
     @Test
     void rowsOfBarsKeepTheirWidthOnALowPage() {
         assertEquals(
                 new Rectangle2D.Double(0, 270, 960, 270),
                 Layout.cells(2, true, 960, 540).get(1));
-        assertEquals(2, Layout.readable(2, true, 960, 540));
+        assertEquals(2, Layout.readable(List.of(1, 1), true, 960, 540));
         assertEquals(
                 new Rectangle2D.Double(480, 0, 480, 540),
                 Layout.cells(2, false, 960, 540).get(1));

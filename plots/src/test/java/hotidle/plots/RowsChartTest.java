@@ -1,9 +1,11 @@
 package hotidle.plots;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -83,7 +85,7 @@ class RowsChartTest {
 
     @Test
     void marksAreTheNumbersOfTheRows() {
-        XYPlot plot = new RowsDrawing(chart(BORE, PLATE)).drawn().getXYPlot();
+        XYPlot plot = new RowsDrawing(chart(BORE, PLATE)).drawn(true).getXYPlot();
         assertEquals(70, plot.getDataset().getXValue(0, 0));
         assertEquals(400, plot.getDataset().getXValue(0, 1));
         assertEquals(1, plot.getDataset().getYValue(0, 1));
@@ -150,5 +152,24 @@ class RowsChartTest {
 
     private static void none() {
         chart();
+    }
+
+    /** Names and texts would leave no room for a bar. */
+    @Test
+    void onANarrowPageTheLegendTellsWhatStandsBesideBars() {
+        RowsDrawing drawing = new RowsDrawing(chart(
+                BORE,
+                new RowsChart.ChartRow("plate.gap", List.of(), Optional.empty(), "all its sizes at 68 % of wear")));
+        Graphics2D g = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        assertTrue(drawing.textsBeside(g, 800));
+        assertFalse(drawing.textsBeside(g, 360));
+        assertEquals(2, drawing.drawn(true).getXYPlot().getRangeAxisCount());
+        assertEquals(1, drawing.drawn(false).getXYPlot().getRangeAxisCount());
+        List<String> told = drawing.legend(false).entries().stream()
+                .map(Legend.KeySample::text)
+                .toList();
+        assertTrue(told.contains("plate.gap: all its sizes at 68 % of wear"), told.toString());
+        assertEquals(told.size() - 2, drawing.legend(true).entries().size());
+        g.dispose();
     }
 }
