@@ -37,6 +37,7 @@ final class Callouts extends AbstractXYAnnotation {
 
     private final transient List<Callout> callouts;
     private final transient List<Double> uprights;
+    private transient Legend told = new Legend(List.of());
 
     /**
      * A text beside a point or along a level line that ends there.
@@ -126,6 +127,11 @@ final class Callouts extends AbstractXYAnnotation {
         });
     }
 
+    /** Draws no text that a legend tells. */
+    void leave(Legend legend) {
+        told = legend;
+    }
+
     /** The texts by themselves. */
     List<String> texts() {
         return callouts.stream().map(Callout::text).toList();
@@ -142,7 +148,7 @@ final class Callouts extends AbstractXYAnnotation {
             PlotRenderingInfo info) {
         Placed placed = placed(g, plot, area, speed, value);
         List<Integer> readable = IntStream.range(0, callouts.size())
-                .filter(placed::readable)
+                .filter(i -> placed.readable(i) && !told.tells(List.of(sample(callouts.get(i)))))
                 .boxed()
                 .toList();
         readable.forEach(i ->

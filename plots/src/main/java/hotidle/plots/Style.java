@@ -122,6 +122,8 @@ final class Style {
         if (upper(area, whole.height(g, legendWidth(area))).getHeight() < LOW) {
             chart.clearSubtitles();
         }
+        // in a lower chart a text may have found its place after all
+        callouts(chart).forEach(one -> one.leave(whole));
         chart.draw(g, upper(area, whole.height(g, legendWidth(area))));
         paint(g, area, whole);
     }
@@ -156,15 +158,20 @@ final class Style {
         return whole;
     }
 
-    /** Found by drawing the chart where nobody sees it: only then is it known how much of the area its axes take. */
-    private static List<Legend.KeySample> withoutRoom(JFreeChart chart, Rectangle2D area) {
-        XYPlot plot = chart.getXYPlot();
+    private static List<Callouts> callouts(JFreeChart chart) {
         List<Callouts> texts = new ArrayList<>();
-        for (Object one : plot.getAnnotations()) {
+        for (Object one : chart.getXYPlot().getAnnotations()) {
             if (one instanceof Callouts callouts && !callouts.texts().isEmpty()) {
                 texts.add(callouts);
             }
         }
+        return texts;
+    }
+
+    /** Found by drawing the chart where nobody sees it: only then is it known how much of the area its axes take. */
+    private static List<Legend.KeySample> withoutRoom(JFreeChart chart, Rectangle2D area) {
+        XYPlot plot = chart.getXYPlot();
+        List<Callouts> texts = callouts(chart);
         if (texts.isEmpty()) {
             return List.of();
         }

@@ -167,6 +167,21 @@ class SpeedChartTest {
         assertEquals(List.of("swinging: holds from 800 rpm"), added(left, 1200, 400));
     }
 
+    /** Either in the chart or in the legend, not in both. */
+    @Test
+    void everyTextIsToldOnceInEverySize() {
+        for (SpeedChart one : List.of(Samples.crowded(), Samples.speed())) {
+            List<String> texts = new SpeedDrawing(one, one.scale()).callouts().texts();
+            for (int width = 420; width <= 1200; width += 130) {
+                String svg =
+                        new String(new Picture(List.of(one)).sized(width, 600).bytes("x.svg"), StandardCharsets.UTF_8);
+                for (String text : texts) {
+                    assertEquals(1, svg.split(">" + text + "<", -1).length - 1, text + " on " + width + " px");
+                }
+            }
+        }
+    }
+
     @Test
     void aSetPressureIsRoundedToWhatIsKnown() {
         PressureCurve odd = Samples.held("odd", 79.3704, 900, 2900);

@@ -30,8 +30,8 @@ public final class LeftOutPhrase {
     public static String charts(int shown, int charts) {
         return charts <= shown
                 ? ""
-                : "; it shows the first " + shown + " of " + charts
-                        + " charts: a larger --size, for example 1200x800, has room for more";
+                : "; of its " + charts + " charts this size has room for the first" + (shown == 1 ? "" : " " + shown)
+                        + ": a larger --size, for example 1200x800, has room for more";
     }
 
     /** Where only some sweeps are shown. */

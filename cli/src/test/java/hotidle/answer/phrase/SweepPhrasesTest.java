@@ -71,8 +71,9 @@ class SweepPhrasesTest {
                 LeftOutPhrase.pressuresAndOil(6, 3, 9));
         assertEquals("", LeftOutPhrase.charts(5, 5));
         assertEquals(
-                "; it shows the first 2 of 5 charts: a larger --size, for example 1200x800, has room for more",
+                "; of its 5 charts this size has room for the first 2: a larger --size, for example 1200x800, has room for more",
                 LeftOutPhrase.charts(2, 5));
+        assertTrue(LeftOutPhrase.charts(1, 5).contains(" room for the first: a larger"));
     }
 
     @Test
