@@ -11,12 +11,22 @@ public final class NotKnown {
 
     /** What is said of them once a build; empty without any. */
     public static String said(List<Judgement.Key> keys) {
-        return NotKnownPhrase.of(limits(keys));
+        return NotKnownPhrase.of(limits(keys), "");
+    }
+
+    /** What is said of those of a range of set pressures: at the one that a build has, some of them may be known. */
+    public static String saidOfRange(List<Judgement.Key> keys) {
+        return NotKnownPhrase.of(limits(keys), NotKnownPhrase.SOMEWHERE);
     }
 
     /** The same in a line. */
     public static String brief(List<Judgement.Key> keys) {
-        return NotKnownPhrase.brief(limits(keys));
+        return NotKnownPhrase.brief(limits(keys), "");
+    }
+
+    /** Those of a range of set pressures in a line. */
+    public static String briefOfRange(List<Judgement.Key> keys) {
+        return NotKnownPhrase.brief(limits(keys), NotKnownPhrase.SOMEWHERE);
     }
 
     /** The same beneath a table of limits that are known, with the reason or without. */

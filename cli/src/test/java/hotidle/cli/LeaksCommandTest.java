@@ -18,7 +18,7 @@ class LeaksCommandTest {
         Run run = Run.of(WORN);
         assertEquals(0, run.code(), run.err());
         for (String words : java.util.List.of(
-                "The one repair that wins most: regulator.bore",
+                "Of single sizes, the repair that wins most: regulator.bore",
                 "The set pressure is held here after 4 repairs",
                 "regulator.primary-bypass",
                 "low-accumulator: piston in its bore",
@@ -32,7 +32,7 @@ class LeaksCommandTest {
                 "5.34 gpm is lost (78 %): 3.39 gpm slips back inside the pump, 1.95 gpm leaks outside it. Besides, 0.90 gpm"
                         + " comes back to its inlet past the regulator",
                 "Then still short of oil: ",
-                "The sum closes",
+                "The shares add up to what the pump displaces.",
                 ". hub-face.clearance ",
                 "regulator.bore, lockup-valve.bore: each done alone leaves the lubrication LESS oil",
                 "low-accumulator.bore (piston in its bore)")) {

@@ -71,7 +71,7 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
         farAbove(unit).ifPresent(below::add);
         below.addAll(clutches(unit));
         below.addAll(overRating(unit));
-        below.add(joined(onset(cell.sweep()), film(comparison.worstFilm(unit.build()))));
+        below.add(joined(onset(cell.sweep()), film(comparison.worstFilm(unit.build()), cell)));
         below.addAll(shortages(unit));
         List<String> lines = new ArrayList<>(List.of(line(cell, figures.get())));
         below.forEach(line -> lines.add("  " + line));
@@ -171,10 +171,18 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
                 .filter(one -> !one.starved().isEmpty())
                 .map(one -> one.state().conditions().speed())
                 .toList();
-        return onset.isEmpty() ? regulates : joined(regulates, ShortOfOilPhrase.speeds(units, shortAt));
+        return onset.isEmpty() ? regulates : joined(regulates, ShortOfOilPhrase.speeds(units, shortAt, slowest()));
     }
 
-    private String film(Comparison.BuildAtDuty cell) {
+    private double slowest() {
+        return comparison.duties().stream()
+                .mapToDouble(DutyPoint::speed)
+                .min()
+                .orElseThrow();
+    }
+
+    /** @param shown the one whose oil tables and charts have */
+    private String film(Comparison.BuildAtDuty cell, Comparison.BuildAtDuty shown) {
         HubFilmPhrase phrase = new HubFilmPhrase(units);
         List<Double> contact = cell.sweep().contactSpeeds();
         if (!contact.isEmpty()) {
@@ -187,7 +195,13 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
                         thinnest.film(),
                         thinnest.allowed(),
                         thinnest.tooThin(),
-                        thinnest.unbalanced()))
+                        thinnest.unbalanced(),
+                        cell.duty().name().equals(shown.duty().name())
+                                ? ""
+                                : shown.thinnestFilm()
+                                        .map(one -> phrase.inOil(
+                                                shown.duty().name(), one.film(), one.speed()))
+                                        .orElse("")))
                 .orElse("");
     }
 

@@ -2,6 +2,7 @@ package hotidle.answer.format;
 
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -139,6 +140,14 @@ public enum Quantity {
                 ? String.format(Locale.ROOT, "%." + (shown.decimals() + 1) + "f", value(system, told)) + " "
                         + shown.unit()
                 : with(system, told);
+    }
+
+    /**
+     * What one value is more than another as a reader finds it who subtracts the two rounded numbers, with its sign and without its unit.
+     */
+    public String more(UnitSystem system, double siValue, double than) {
+        BigDecimal more = new BigDecimal(number(system, siValue)).subtract(new BigDecimal(number(system, than)));
+        return (more.signum() > 0 ? "+" : "") + more.toPlainString();
     }
 
     /** The value rounded, with its unit. */

@@ -159,6 +159,13 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
                 : OptionalDouble.empty();
     }
 
+    private Optional<String> hotterConverter(WarmState state, WarmState base) {
+        return converter(state).isPresent()
+                ? Optional.of(HeatPhrase.hotter(
+                        units, state.at().converter(), base.at().converter()))
+                : Optional.empty();
+    }
+
     /** Driving conditions whose heat is shown. */
     private List<Integer> shown(boolean full) {
         List<Integer> known = new ArrayList<>();
@@ -229,8 +236,11 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
         String first = study.builds().get(0).unit().build();
         for (HeatStudy.BuildHeat build : study.builds()) {
             String name = build.unit().build();
-            for (HeatStudy.DutyHeat duty : build.duties()) {
+            for (int i = 0; i < build.duties().size(); i++) {
+                HeatStudy.DutyHeat duty = build.duties().get(i);
                 Warmed warmed = duty.warmed();
+                Optional<WarmState> base =
+                        study.builds().get(0).duties().get(i).warmed().settled();
                 String at = warmed.duty().name();
                 if (warmed.verdict() == Warmed.WarmingEnd.SEVERAL) {
                     said.add(HeatPhrase.several(
@@ -249,10 +259,11 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
                                 name,
                                 first,
                                 at,
-                                cost.sump(),
-                                converter(warmed.settled().orElseThrow()).isPresent()
-                                        ? OptionalDouble.of(cost.converter())
-                                        : OptionalDouble.empty(),
+                                HeatPhrase.hotter(
+                                        units,
+                                        sump(warmed),
+                                        base.orElseThrow().at().sump()),
+                                hotterConverter(warmed.settled().orElseThrow(), base.orElseThrow()),
                                 cost.line(),
                                 cost.lube(),
                                 cost.film())));

@@ -150,8 +150,8 @@ public final class HeatPhrase {
     public static String soonOver(
             UnitSystem units, String build, String duty, double heat, double seconds, String most, double lasting) {
         return duty + " makes " + Quantity.HEAT.with(units, heat) + " in " + build + ", "
-                + String.format(Locale.ROOT, "%.0f", heat / lasting) + " times " + most
-                + "'s: cool only because it is over after " + time(seconds) + ".";
+                + String.format(Locale.ROOT, "%.0f", heat / lasting) + " times as much as " + most
+                + "; the oil stays cooler at " + duty + " only because it is over after " + time(seconds) + ".";
     }
 
     /** With which sump temperature [K] all other screens judge a driving condition. */
@@ -183,8 +183,8 @@ public final class HeatPhrase {
     /**
      * What a build's heat costs against another's.
      *
-     * @param sump      hotter by [K]
-     * @param converter hotter by [K]; empty without one
+     * @param sump      as {@link #hotter} says it
+     * @param converter likewise; empty without one
      * @param line      pressure gained by that [Pa]
      * @param lube      flow gained [m³/s]
      * @param film      film gained [m]
@@ -194,8 +194,8 @@ public final class HeatPhrase {
             String build,
             String against,
             String duty,
-            double sump,
-            OptionalDouble converter,
+            String sump,
+            Optional<String> converter,
             double line,
             double lube,
             OptionalDouble film) {
@@ -203,13 +203,15 @@ public final class HeatPhrase {
         takes.add("line pressure by " + signed(Quantity.PRESSURE, units, line));
         takes.add("lubrication by " + signed(Quantity.TRICKLE, units, lube));
         film.ifPresent(value -> takes.add("hub film by " + signed(Quantity.FILM, units, value)));
-        String warmer = converter.stream()
-                .mapToObj(one -> " and " + signed(Quantity.RISE, units, one) + " from the converter")
-                .findFirst()
-                .orElse("");
-        return duty + ": " + build + " differs from " + against + " by " + signed(Quantity.RISE, units, sump)
-                + " in the sump" + warmer + ". Against " + build + " at the temperatures of " + against
+        String warmer =
+                converter.map(one -> " and " + one + " from the converter").orElse("");
+        return duty + ": " + build + " differs from " + against + " by " + sump + " in the sump" + warmer + ". Against " + build + " at the temperatures of " + against
                 + " that alone changes " + String.join(", ", takes) + ".";
+    }
+
+    /** How much hotter one temperature is than another [K], both as the table shows them. */
+    public static String hotter(UnitSystem units, double one, double than) {
+        return Quantity.TEMPERATURE.more(units, one, than) + " " + Quantity.RISE.in(units).unit();
     }
 
     private static String signed(Quantity quantity, UnitSystem units, double value) {

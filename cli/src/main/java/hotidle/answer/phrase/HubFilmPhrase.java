@@ -27,13 +27,25 @@ public record HubFilmPhrase(Quantity.UnitSystem units) {
      * @param allowed    the least one allowed [m]
      * @param tooThin    whether it is thinner
      * @param unbalanced whether the secondary is unloaded there, so that the side load of the primary stands alone
+     * @param otherwise  the same with the oil that tables and charts have, as {@link #inOil} says it; empty where it is that
      */
     public String thinnest(
-            double speed, String duty, double film, double allowed, boolean tooThin, boolean unbalanced) {
-        return "Hub film thinnest at " + Quantity.SPEED.with(units, speed) + ", " + duty + " temperatures: "
-                + Quantity.FILM.with(units, film) + (tooThin ? ", TOO THIN, " : ", ")
+            double speed,
+            String duty,
+            double film,
+            double allowed,
+            boolean tooThin,
+            boolean unbalanced,
+            String otherwise) {
+        return "Hub film thinnest with " + inOil(duty, film, speed)
+                + (otherwise.isEmpty() ? "" : " (with " + otherwise + ")") + (tooThin ? ": TOO THIN, " : "; ")
                 + Quantity.FILM.number(units, allowed) + " is the least allowed (assumed)"
                 + (unbalanced ? "; there the secondary stops balancing the primary's side load" : "") + ".";
+    }
+
+    /** A film [m] and its speed [rev/s] in the oil of a driving condition, which is as hot as there. */
+    public String inOil(String duty, double film, double speed) {
+        return duty + " oil: " + Quantity.FILM.with(units, film) + " at " + Quantity.SPEED.with(units, speed);
     }
 
     /**

@@ -32,16 +32,27 @@ public record LineNeededPhrase(Quantity.UnitSystem units) {
 
     /** The lowest torque tried for which a range is short. */
     public String isShort(String range, double torque, double needed, double line) {
-        return range + " from " + Quantity.TORQUE.with(units, torque) + " on (needs "
+        return Quantity.TORQUE.with(units, torque) + " in " + range + " (needs "
                 + Quantity.PRESSURE.with(units, needed) + ", has " + Quantity.PRESSURE.number(units, line) + ")";
     }
 
-    /** Where the line of a build is short and where it wastes pressure. */
+    /**
+     * Where the line of a build is short and where it wastes pressure; said to be of torques tried, since what is held exactly lies
+     * between two of them.
+     */
     public String summary(String build, List<String> shorts, long wasting, int rows) {
-        return build
+        return build + ": "
                 + (shorts.isEmpty()
-                        ? ": its line is short at no torque tried"
-                        : ": its line is short in " + String.join("; in ", shorts))
-                + String.format(Locale.ROOT, "; %d of %d rows waste pressure.", wasting, rows);
+                        ? "its line is enough for every engine torque tried in steps."
+                        : "of the engine torques tried in steps, the first that its line is too low for is "
+                                + String.join("; ", shorts) + ". The most that it holds lies between that step and the one before.")
+                + (wasting == 0
+                        ? ""
+                        : String.format(
+                                Locale.ROOT,
+                                " At %d of the %d steps of all ranges the line is more than %d %% above what the torque needs.",
+                                wasting,
+                                rows,
+                                Math.round(100 * LineNeeded.AMPLE)));
     }
 }

@@ -20,8 +20,15 @@ public final class NotKnownPhrase {
     /** A limit of a part at a duty point. */
     public record OpenLimit(Margin.Kind kind, String part, String duty) {}
 
-    /** One sentence of them and one of why; empty without any. */
-    public static String of(List<OpenLimit> keys) {
+    /** Behind what is not known at some of several values, though it may be known at the one that a build has. */
+    public static final String SOMEWHERE = " somewhere in that range";
+
+    /**
+     * One sentence of them and one of why; empty without any.
+     *
+     * @param where of what it is said, beginning with a blank; empty where it is of the builds as they are
+     */
+    public static String of(List<OpenLimit> keys, String where) {
         if (keys.isEmpty()) {
             return "";
         }
@@ -35,15 +42,15 @@ public final class NotKnownPhrase {
                 .append(limit)
                 .append(" at ")
                 .append(at));
-        return "Not known, and left out: " + listed + ". " + WHY;
+        return "Not known" + where + ", and left out: " + listed + ". " + WHY;
     }
 
     /** Limits that are named in a line; the others are counted (chosen). */
     private static final int NAMED = 3;
 
     /** The same in a line: each limit with where it is, beyond some counted; empty without any. */
-    public static String brief(List<OpenLimit> keys) {
-        return keys.isEmpty() ? "" : "NOT KNOWN, and left out: " + counted(keys) + ".";
+    public static String brief(List<OpenLimit> keys, String where) {
+        return keys.isEmpty() ? "" : "NOT KNOWN" + where + ", and left out: " + counted(keys) + ".";
     }
 
     /** The same beneath a table of limits that are known, and why where that is not said elsewhere; empty without any. */

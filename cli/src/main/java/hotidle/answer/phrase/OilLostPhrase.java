@@ -69,7 +69,7 @@ public final class OilLostPhrase {
     public static String back(double back, boolean low, Quantity.UnitSystem units) {
         return back > 0
                 ? " Besides, " + Quantity.FLOW.with(units, back) + " comes back to its inlet past the regulator"
-                        + (low ? ", past shut lands too: the line lacks it." : ".")
+                        + (low ? ": its lands let oil by even when shut, and the line lacks that oil." : ".")
                 : "";
     }
 
@@ -90,17 +90,22 @@ public final class OilLostPhrase {
                 + " here.";
     }
 
+    /** Of what the pump displaces: less is rounding of numbers with sixteen digits (chosen). */
+    private static final double HIDDEN = 1e-9;
+
     /** Beneath a budget whose sum closes but for a share of what the pump displaces. */
     public static String closes(double open) {
-        return ENDS + " The sum closes: " + left(open) + " is left over.";
+        return ENDS + (open < HIDDEN
+                ? " The shares add up to what the pump displaces."
+                : " The shares add up to what the pump displaces but for " + left(open) + ".");
     }
 
     /** Beneath a budget whose sum does not. */
     public static String doesNotClose(double open) {
-        return "THE SUM DOES NOT CLOSE: " + left(open) + " is left over; do not trust it.";
+        return "THE SHARES DO NOT ADD UP to what the pump displaces: " + left(open) + " is left over; do not trust them.";
     }
 
     private static String left(double open) {
-        return String.format(Locale.ROOT, "%.0e of what the pump displaces", open);
+        return String.format(Locale.ROOT, "%.1g %% of it", 100 * open);
     }
 }

@@ -27,7 +27,20 @@ public final class ShortOfOilPhrase {
         };
     }
 
-    /** Over which engine speeds [rev/s] something is short; empty without any. */
+    /**
+     * Over which engine speeds [rev/s] something is short; empty without any.
+     *
+     * @param slowest speed of any driving condition [rev/s]: what is short below it alone is short where the unit is not judged
+     */
+    public static String speeds(Quantity.UnitSystem units, List<Double> speeds, double slowest) {
+        String said = speeds(units, speeds);
+        return said.isEmpty() || speeds.get(speeds.size() - 1) >= slowest
+                ? said
+                : said.substring(0, said.length() - 1) + ", slower than any driving condition (the slowest: "
+                        + Quantity.SPEED.with(units, slowest) + ").";
+    }
+
+    /** The same where nothing is said of driving conditions. */
     public static String speeds(Quantity.UnitSystem units, List<Double> speeds) {
         String what = "Converter, cooler or lubrication short ";
         return switch (speeds.size()) {

@@ -8,10 +8,13 @@ import hotidle.answer.heat.HeatAnswer;
 import hotidle.answer.jobs.JobsAnswer;
 import hotidle.answer.leaks.LeaksAnswer;
 import hotidle.answer.margins.MarginsAnswer;
+import hotidle.answer.phrase.CustomerPhrase;
 import hotidle.answer.sweep.SweepAnswer;
 import hotidle.answer.torque.TorqueAnswer;
 import hotidle.answer.wear.WearAnswer;
 import hotidle.answer.window.WindowAnswer;
+import hotidle.study.JudgedBuild;
+import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -29,6 +32,7 @@ import java.util.stream.Stream;
  * @param told    name of the build whose leaks and jobs are told
  * @param leaks   of that build; empty without a pump
  * @param jobs    of that build; empty without a pump
+ * @param otherJobs of other builds that fail, one each; without those that have no pump
  * @param wear    empty where it was not asked for
  * @param heat    empty where no temperature follows from heat
  * @param gauge   of the first build; empty where no readings were given
@@ -44,10 +48,57 @@ public record Findings(
         String told,
         Optional<LeaksAnswer> leaks,
         Optional<JobsAnswer> jobs,
+        List<JobsAnswer> otherJobs,
         Optional<WearAnswer> wear,
         Optional<HeatAnswer> heat,
         Optional<GaugeAnswer> gauge,
         CheckAnswer check) {
+
+    public Findings {
+        otherJobs = List.copyOf(otherJobs);
+    }
+
+    /** Before jobs of other builds are looked for: which of them fail is known with all else. */
+    public Findings(
+            CompareAnswer compare,
+            MarginsAnswer margins,
+            Optional<SweepAnswer> sweeps,
+            Optional<TorqueAnswer> torque,
+            Optional<WindowAnswer> window,
+            Optional<WindowAnswer> repaired,
+            String told,
+            Optional<LeaksAnswer> leaks,
+            Optional<JobsAnswer> jobs,
+            Optional<WearAnswer> wear,
+            Optional<HeatAnswer> heat,
+            Optional<GaugeAnswer> gauge,
+            CheckAnswer check) {
+        this(
+                compare, margins, sweeps, torque, window, repaired, told, leaks, jobs, List.of(), wear, heat, gauge,
+                check);
+    }
+
+    /** With jobs of other builds that fail. */
+    public Findings with(List<JobsAnswer> others) {
+        return new Findings(
+                compare, margins, sweeps, torque, window, repaired, told, leaks, jobs, others, wear, heat, gauge, check);
+    }
+
+    /** Builds that fail, but for the one whose jobs are told. */
+    public List<Transmission> otherFailing() {
+        return margins.builds().stream()
+                .filter(build -> Verdicts.looks(build) == CustomerPhrase.Looks.FAILS)
+                .map(JudgedBuild::unit)
+                .filter(unit -> !unit.build().equals(told))
+                .toList();
+    }
+
+    /** The jobs of a build; empty where none were looked for. */
+    Optional<JobsAnswer> jobs(String build) {
+        return Stream.concat(jobs.stream(), otherJobs.stream())
+                .filter(found -> found.shop().unit().build().equals(build))
+                .findFirst();
+    }
 
     /** Whether all of it is known. */
     boolean complete() {
@@ -59,6 +110,7 @@ public record Findings(
                         repaired.stream().toList(),
                         leaks.stream().toList(),
                         jobs.stream().toList(),
+                        otherJobs,
                         wear.stream().toList(),
                         heat.stream().toList(),
                         gauge.stream().toList())

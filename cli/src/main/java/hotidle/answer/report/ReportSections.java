@@ -3,6 +3,7 @@ package hotidle.answer.report;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.gauge.GaugePage;
+import hotidle.answer.jobs.JobsAnswer;
 import hotidle.answer.page.Block;
 import hotidle.answer.page.Figure;
 import hotidle.answer.page.Section;
@@ -43,7 +44,7 @@ record ReportSections(
         found.torque().ifPresent(torque -> all.add(new Section("torque", ReportPhrase.TORQUE, torque.page())));
         all.add(new Section("limits", ReportPhrase.MARGINS, margins()));
         oil().ifPresent(all::add);
-        found.jobs().ifPresent(jobs -> all.add(new Section("jobs", ReportPhrase.JOBS, withTold(jobs.page()))));
+        found.jobs().ifPresent(jobs -> all.add(new Section("jobs", ReportPhrase.JOBS, jobs(jobs))));
         found.window().ifPresent(window -> all.add(new Section("pressures", ReportPhrase.WINDOW, window.page())));
         found.wear().ifPresent(wear -> all.add(new Section("wear", ReportPhrase.WEAR, wear.page())));
         found.heat().ifPresent(heat -> all.add(new Section("heat", ReportPhrase.HEAT, heat.page())));
@@ -73,9 +74,7 @@ record ReportSections(
             found.window()
                     .ifPresent(window ->
                             lines.add(new Block.Line(window.brief(build.unit().build()), Block.Line.BELOW)));
-            found.jobs()
-                    .filter(jobs ->
-                            jobs.shop().unit().build().equals(build.unit().build()))
+            found.jobs(build.unit().build())
                     .ifPresent(jobs -> lines.add(
                             new Block.Line(ReportPhrase.jobs(build.unit().build(), jobs.first()), Block.Line.BELOW)));
             blocks.add(new Block(lines, List.of(), List.of()));
@@ -138,9 +137,20 @@ record ReportSections(
     private Optional<Section> oil() {
         return found.leaks().map(leaks -> {
             List<Block> blocks = new ArrayList<>(withTold(leaks.page()));
+            if (found.jobs().isPresent()) {
+                blocks.add(0, Block.said(ReportPhrase.BY_SIZE));
+            }
             charts().ifPresent(charts -> charts.oil().forEach(figure -> blocks.add(Block.figure(figure))));
             return new Section("oil", ReportPhrase.OIL, blocks);
         });
+    }
+
+    private List<Block> jobs(JobsAnswer jobs) {
+        List<Block> blocks = new ArrayList<>(withTold(jobs.page()));
+        if (found.leaks().isPresent()) {
+            blocks.add(0, Block.said(ReportPhrase.BY_JOB));
+        }
+        return blocks;
     }
 
     /** Where several builds are shown, of which one it is told. */

@@ -68,7 +68,7 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
                         one.name(),
                         window.all().stream().map(this::range).toList(),
                         now(one),
-                        assumptions ? NotKnown.brief(window.undecided()) : NotKnown.said(window.undecided())));
+                        assumptions ? NotKnown.briefOfRange(window.undecided()) : NotKnown.saidOfRange(window.undecided())));
     }
 
     /** How high it may be set. */
@@ -86,7 +86,7 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
                 .orElseGet(() -> WindowPhrase.setTo(
                         window.all().stream().map(this::range).toList(),
                         conditions,
-                        NotKnown.brief(window.undecided())));
+                        NotKnown.briefOfRange(window.undecided())));
     }
 
     private String because(NoSetPressure why) {

@@ -60,7 +60,8 @@ class HeatPhraseTest {
     void aStallIsCoolOnlyBecauseItIsSoonOver() {
         assertEquals("5 s after hot-idle", HeatPhrase.heldFor(5, "hot-idle"));
         assertEquals(
-                "stall makes 150.00 kW in worn, 20 times climb's: cool only because it is over after 5 s.",
+                "stall makes 150.00 kW in worn, 20 times as much as climb; the oil stays cooler at stall only because it"
+                        + " is over after 5 s.",
                 HeatPhrase.soonOver(UnitSystem.METRIC, "worn", "stall", 150e3, 5, "climb", 7.5e3));
     }
 
@@ -104,8 +105,8 @@ class HeatPhraseTest {
                         "raised",
                         "worn",
                         "hot-idle",
-                        5,
-                        OptionalDouble.of(8),
+                        "+5 K",
+                        Optional.of("+8 K"),
                         -1e5,
                         -1e-5,
                         OptionalDouble.of(-1e-6)));
@@ -117,11 +118,19 @@ class HeatPhraseTest {
                         "cool",
                         "worn",
                         "hot-idle",
-                        -2,
-                        OptionalDouble.empty(),
+                        "-2 K",
+                        Optional.empty(),
                         2e4,
                         0,
                         OptionalDouble.empty()));
+    }
+
+    @Test
+    void aDifferenceOfTemperaturesIsThatOfTheTwoThatAreShown() {
+        // 100.4 and 109.6 degC: apart by 9.2 K, shown as 100 and 110
+        assertEquals("+10 K", HeatPhrase.hotter(UnitSystem.METRIC, 382.75, 373.55));
+        assertEquals("-10 K", HeatPhrase.hotter(UnitSystem.METRIC, 373.55, 382.75));
+        assertEquals("0 degF", HeatPhrase.hotter(UnitSystem.SHOP, 373.55, 373.56));
     }
 
     @Test

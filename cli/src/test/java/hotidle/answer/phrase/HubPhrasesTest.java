@@ -18,15 +18,23 @@ class HubPhrasesTest {
     @Test
     void theThinnestFilmIsToldWithTheLeastOneAllowed() {
         assertEquals(
-                "Hub film thinnest at 600 rpm, hot-idle temperatures: 7.0 um, 5.0 is the least allowed (assumed).",
-                METRIC.thinnest(10, "hot-idle", 7e-6, 5e-6, false, false));
-        assertTrue(SHOP.thinnest(10, "hot-idle", 7e-6, 5e-6, false, false).contains("0.276 thou, 0.197 is the least"));
+                "Hub film thinnest with hot-idle oil: 7.0 um at 600 rpm; 5.0 is the least allowed (assumed).",
+                METRIC.thinnest(10, "hot-idle", 7e-6, 5e-6, false, false, ""));
+        assertTrue(SHOP.thinnest(10, "hot-idle", 7e-6, 5e-6, false, false, "").contains("0.276 thou at 600 rpm; 0.197 is the least"));
+    }
+
+    @Test
+    void whereTheFilmIsThinnestInOtherOilThanThatOfTheTablesBothStandTogether() {
+        assertEquals(
+                "Hub film thinnest with stall oil: 7.0 um at 600 rpm (with hot-idle oil: 8.0 um at 660 rpm); 5.0 is the least"
+                        + " allowed (assumed).",
+                METRIC.thinnest(10, "stall", 7e-6, 5e-6, false, false, METRIC.inOil("hot-idle", 8e-6, 11)));
     }
 
     @Test
     void aFilmThatIsTooThinIsShoutedAndWhyItIsSaid() {
-        String thin = METRIC.thinnest(10, "hot-idle", 3e-6, 5e-6, true, true);
-        assertTrue(thin.contains("3.0 um, TOO THIN, 5.0 is the least"), thin);
+        String thin = METRIC.thinnest(10, "hot-idle", 3e-6, 5e-6, true, true, "");
+        assertTrue(thin.contains("3.0 um at 600 rpm: TOO THIN, 5.0 is the least"), thin);
         assertTrue(thin.endsWith("; there the secondary stops balancing the primary's side load."), thin);
     }
 
@@ -82,16 +90,15 @@ class HubPhrasesTest {
     void whatComesBackPastTheRegulatorIsSaidOnlyWhereAnyDoes() {
         assertEquals("", OilLostPhrase.back(0, true, UnitSystem.METRIC));
         assertTrue(
-                OilLostPhrase.back(1e-4, true, UnitSystem.METRIC).endsWith("past shut lands too: the line lacks it."));
+                OilLostPhrase.back(1e-4, true, UnitSystem.METRIC).endsWith("even when shut, and the line lacks that oil."));
         assertFalse(OilLostPhrase.back(1e-4, false, UnitSystem.METRIC).contains("lacks"));
     }
 
     @Test
     void aBudgetThatDoesNotCloseIsNotToBeTrusted() {
-        assertTrue(
-                OilLostPhrase.closes(2e-9).endsWith("The sum closes: 2e-09 of what the pump displaces is left over."));
-        assertTrue(OilLostPhrase.doesNotClose(0.03).startsWith("THE SUM DOES NOT CLOSE: 3e-02 of"));
-        assertTrue(OilLostPhrase.doesNotClose(0.03).endsWith("do not trust it."));
+        assertTrue(OilLostPhrase.closes(2e-8).endsWith("displaces but for 2e-06 % of it."));
+        assertTrue(OilLostPhrase.doesNotClose(0.03).startsWith("THE SHARES DO NOT ADD UP"));
+        assertTrue(OilLostPhrase.doesNotClose(0.03).endsWith("do not trust them."));
     }
 
     @Test

@@ -31,10 +31,11 @@ class LeaksPhrasesTest {
 
     @Test
     void aBudgetThatDoesNotCloseIsNotToBeTrusted() {
-        assertTrue(
-                OilLostPhrase.closes(2e-12).endsWith("The sum closes: 2e-12 of what the pump displaces is left over."));
+        assertTrue(OilLostPhrase.closes(2e-12).endsWith(" The shares add up to what the pump displaces."));
+        assertTrue(OilLostPhrase.closes(2e-6)
+                .endsWith(" The shares add up to what the pump displaces but for 0.0002 % of it."));
         assertEquals(
-                "THE SUM DOES NOT CLOSE: 3e-02 of what the pump displaces is left over; do not trust it.",
+                "THE SHARES DO NOT ADD UP to what the pump displaces: 3 % of it is left over; do not trust them.",
                 OilLostPhrase.doesNotClose(0.03));
     }
 
@@ -82,17 +83,18 @@ class LeaksPhrasesTest {
                 " Besides, 3.0 L/min comes back to its inlet past the regulator.",
                 OilLostPhrase.back(5e-5, false, UnitSystem.METRIC));
         assertEquals(
-                " Besides, 3.0 L/min comes back to its inlet past the regulator, past shut lands too: the line lacks it.",
+                " Besides, 3.0 L/min comes back to its inlet past the regulator: its lands let oil by even when shut, and"
+                        + " the line lacks that oil.",
                 OilLostPhrase.back(5e-5, true, UnitSystem.METRIC));
     }
 
     @Test
     void theBestRepairIsToldWithThoseThatComeNear() {
         assertEquals(
-                "The one repair that wins most: bore as new, line 99 psi to 113 psi.",
+                "Of single sizes, the repair that wins most: bore as new, line 99 psi to 113 psi.",
                 RepairPhrase.best("bore as new", "line", "99 psi", "113 psi", List.of()));
         assertEquals(
-                "The one repair that wins most: bore as new, line 99 psi to 113 psi. Nearly as much: face, to 112 psi.",
+                "Of single sizes, the repair that wins most: bore as new, line 99 psi to 113 psi. Nearly as much: face, to 112 psi.",
                 RepairPhrase.best(
                         "bore as new", "line", "99 psi", "113 psi", List.of(RepairPhrase.near("face", "112 psi"))));
     }

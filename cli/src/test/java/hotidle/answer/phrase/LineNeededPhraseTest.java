@@ -39,12 +39,14 @@ class LineNeededPhraseTest {
     @Test
     void theFirstShortTorqueOfEachRangeIsNamedAndWasteIsCounted() {
         String first = metric.isShort("first", 600, 10.1e5, 10e5);
-        assertEquals("first from 600 N.m on (needs 10.10 bar, has 10.00)", first);
+        assertEquals("600 N.m in first (needs 10.10 bar, has 10.00)", first);
         assertEquals(
-                "made: its line is short in first from 600 N.m on (needs 10.10 bar, has 10.00); 3 of 8 rows waste pressure.",
+                "made: of the engine torques tried in steps, the first that its line is too low for is 600 N.m in first (needs"
+                        + " 10.10 bar, has 10.00). The most that it holds lies between that step and the one before. At 3 of"
+                        + " the 8 steps of all ranges the line is more than 25 % above what the torque needs.",
                 metric.summary("made", List.of(first), 3, 8));
         assertEquals(
-                "made: its line is short at no torque tried; 0 of 8 rows waste pressure.",
+                "made: its line is enough for every engine torque tried in steps.",
                 metric.summary("made", List.of(), 0, 8));
     }
 }

@@ -15,14 +15,27 @@ class NotKnownPhraseTest {
 
     @Test
     void eachLimitIsNamedOnceWithItsDutyPoints() {
-        assertEquals("", NotKnownPhrase.of(List.of()));
+        assertEquals("", NotKnownPhrase.of(List.of(), ""));
         assertEquals(
                 "Not known, and left out: hub film (hub-bushing) at hot-idle, stall; hub film oil (hub-bushing) at cold-start. "
                         + NotKnownPhrase.WHY,
                 NotKnownPhrase.of(List.of(
                         key(Margin.Kind.FILM, "hot-idle"),
                         key(Margin.Kind.FILM_OIL, "cold-start"),
-                        key(Margin.Kind.FILM, "stall"))));
+                        key(Margin.Kind.FILM, "stall")), ""));
+    }
+
+    @Test
+    void whatIsNotKnownAtSomePressureOfARangeIsNotSaidOfTheOneThatIsSet() {
+        List<NotKnownPhrase.OpenLimit> open = List.of(key(Margin.Kind.FILM_OIL, "cold-start"));
+        assertEquals(
+                "NOT KNOWN somewhere in that range, and left out: hub film oil (hub-bushing) at cold-start.",
+                NotKnownPhrase.brief(open, NotKnownPhrase.SOMEWHERE));
+        assertEquals(
+                "Not known somewhere in that range, and left out: hub film oil (hub-bushing) at cold-start. "
+                        + NotKnownPhrase.WHY,
+                NotKnownPhrase.of(open, NotKnownPhrase.SOMEWHERE));
+        assertEquals("", NotKnownPhrase.brief(List.of(), NotKnownPhrase.SOMEWHERE));
     }
 
     @Test

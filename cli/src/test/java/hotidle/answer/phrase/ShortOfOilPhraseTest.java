@@ -43,6 +43,17 @@ class ShortOfOilPhraseTest {
     }
 
     @Test
+    void speedsBelowEveryDrivingConditionAreSaidToBeSo() {
+        assertEquals("", ShortOfOilPhrase.speeds(UnitSystem.SHOP, List.of(), 10.0));
+        assertEquals(
+                "Converter, cooler or lubrication short at 400 rpm, slower than any driving condition (the slowest: 660 rpm).",
+                ShortOfOilPhrase.speeds(UnitSystem.SHOP, List.of(400 / 60.0), 11.0));
+        assertEquals(
+                "Converter, cooler or lubrication short from 600 to 660 rpm.",
+                ShortOfOilPhrase.speeds(UnitSystem.SHOP, List.of(10.0, 11.0), 11.0));
+    }
+
+    @Test
     void aClutchWhosePressureIsNotKnownIsNotGivenANumber() {
         ClutchPhrase said = new ClutchPhrase(UnitSystem.METRIC);
         assertEquals(
@@ -63,13 +74,12 @@ class ShortOfOilPhraseTest {
     void aFilmBelowTheLeastAllowedIsTooThinAndMetalContactHasNoThickness() {
         HubFilmPhrase said = new HubFilmPhrase(UnitSystem.METRIC);
         assertEquals(
-                "Hub film thinnest at 600 rpm, cruise temperatures: 5.0 um, TOO THIN, 6.0 is the least allowed"
-                        + " (assumed).",
-                said.thinnest(10, "cruise", 5e-6, 6e-6, true, false));
+                "Hub film thinnest with cruise oil: 5.0 um at 600 rpm: TOO THIN, 6.0 is the least allowed (assumed).",
+                said.thinnest(10, "cruise", 5e-6, 6e-6, true, false, ""));
         assertEquals(
-                "Hub film thinnest at 600 rpm, cruise temperatures: 7.0 um, 6.0 is the least allowed (assumed); there the"
+                "Hub film thinnest with cruise oil: 7.0 um at 600 rpm; 6.0 is the least allowed (assumed); there the"
                         + " secondary stops balancing the primary's side load.",
-                said.thinnest(10, "cruise", 7e-6, 6e-6, false, true));
+                said.thinnest(10, "cruise", 7e-6, 6e-6, false, true, ""));
         assertEquals(
                 "At the temperatures of cruise the hub loses its film from 600 to 900 rpm: metal contact, film not"
                         + " known.",

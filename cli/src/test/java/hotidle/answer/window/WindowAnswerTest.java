@@ -158,6 +158,7 @@ class WindowAnswerTest {
         WindowAnswer answer = answer(List.of(UP), List.of(tried(4e5), within, tried(20e5)), span);
         String words = answer.full().replaceAll("\\s+", " ");
         assertTrue(words.contains("every limit that is known holds from 9.00 bar"), words);
+        assertTrue(words.contains("Not known somewhere in that range, and left out: hub film"), words);
         assertEquals(
                 2, words.split("hub film \\(hub-bushing\\) at stall|hub film \\* hub-bushing", -1).length - 1, words);
         assertTrue(answer.complete(), "every state was found");
