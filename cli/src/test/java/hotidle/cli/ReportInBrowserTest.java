@@ -170,6 +170,20 @@ class ReportInBrowserTest {
                                         1000, "getComputedStyle(of.querySelector('#limits tr')).display === 'grid'"))));
     }
 
+    /** Builds side by side: each is read on a telephone without sliding, under the heading of the row, and no cell is cut. */
+    @Test
+    void aTelephoneShowsEveryBuildOfATable() throws Exception {
+        Path four = report("four.html", "--build", "fresh", "--build", "restored", "--build", "worn-raised");
+        String cut = "[...of.querySelectorAll('.table')].filter((one) => one.scrollWidth > one.clientWidth + 1)"
+                + ".map((one) => one.getAttribute('aria-label')).join('; ')";
+        assertEquals("", asked(four, 360, cut));
+        String cells = "(() => { const row = of.querySelector('#compared tbody tr');"
+                + " return [...row.querySelectorAll('td')].map((cell) => cell.dataset.of).join(' ') + ' '"
+                + " + (getComputedStyle(row).display === 'grid'); })()";
+        assertEquals("worn fresh restored worn-raised true", asked(four, 360, cells));
+        assertEquals("worn fresh restored worn-raised false", asked(four, 1280, cells));
+    }
+
     @Test
     void theCustomersReportIsTwoPages() throws Exception {
         for (String paper : List.of("A4", "Letter")) {

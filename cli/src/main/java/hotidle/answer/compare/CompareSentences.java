@@ -175,10 +175,7 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
     }
 
     private double slowest() {
-        return comparison.duties().stream()
-                .mapToDouble(DutyPoint::speed)
-                .min()
-                .orElseThrow();
+        return comparison.duties().stream().mapToDouble(DutyPoint::speed).min().orElseThrow();
     }
 
     /** @param shown the one whose oil tables and charts have */
@@ -199,8 +196,7 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
                         cell.duty().name().equals(shown.duty().name())
                                 ? ""
                                 : shown.thinnestFilm()
-                                        .map(one -> phrase.inOil(
-                                                shown.duty().name(), one.film(), one.speed()))
+                                        .map(one -> phrase.inOil(shown.duty().name(), one.film(), one.speed()))
                                         .orElse("")))
                 .orElse("");
     }

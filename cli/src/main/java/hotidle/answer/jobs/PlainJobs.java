@@ -32,7 +32,6 @@ public record PlainJobs(JobsAnswer of) {
                 : CustomerPhrase.repair(
                         JobSentences.names(jobs),
                         JobPhrase.cost(study().measure(), study().measure().cost(jobs)),
-                        chosen.get().undecided().isEmpty(),
                         chosen.get().narrow());
     }
 

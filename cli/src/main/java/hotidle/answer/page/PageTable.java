@@ -40,8 +40,16 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
      *
      * @param text  in it
      * @param looks words of the style sheet, separated by blanks; may be empty
+     * @param of    the heading of its column, which stands beside it where a screen has no room for columns; empty in the heading of a
+     *              row or a column
      */
-    public record TableCell(String text, String looks) {}
+    public record TableCell(String text, String looks, String of) {
+
+        /** A heading. */
+        TableCell(String text, String looks) {
+            this(text, looks, "");
+        }
+    }
 
     /**
      * A row.
@@ -53,6 +61,36 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
         public HeadedRow {
             cells = List.copyOf(cells);
         }
+    }
+
+    /** So many letters side by side are as wide as a telephone (chosen): a wider table is cut, and nobody sees what is cut. */
+    private static final int TELEPHONE = 44;
+
+    /** A cell of more letters goes on in the next line (chosen). */
+    private static final int WRAPPED = 16;
+
+    /** Columns from which on two cells of a row stand beside each other (chosen). */
+    private static final int MANY = 6;
+
+    /** Whether a telephone has no room for its columns side by side: each row is shown by itself there. */
+    public boolean cards() {
+        int wide = 0;
+        for (int c = 0; c < head.size(); c++) {
+            int column = c;
+            int longest = rows.stream()
+                    .mapToInt(row -> (column == 0 ? row.heading() : row.cells().get(column - 1))
+                            .text()
+                            .length())
+                    .max()
+                    .orElse(0);
+            wide += 2 + Math.min(WRAPPED, Math.max(longest, head.get(c).text().length()));
+        }
+        return wide > TELEPHONE;
+    }
+
+    /** Whether two cells of a row stand beside each other then. */
+    public boolean many() {
+        return head.size() >= MANY;
     }
 
     /** Whether it stays on one sheet of paper. */
@@ -88,10 +126,12 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
             head.add(new TableCell(table.head().get(c), c > 0 && numbers.get(c) ? "number" : ""));
         }
         return new PageTable(
-                caption, head, body.stream().map(row -> row(row, numbers)).toList());
+                caption,
+                head,
+                body.stream().map(row -> row(row, numbers, table.head())).toList());
     }
 
-    private static HeadedRow row(List<String> row, List<Boolean> numbers) {
+    private static HeadedRow row(List<String> row, List<Boolean> numbers, List<String> head) {
         String first = row.get(0);
         int in = (first.length() - first.stripLeading().length()) / STEP;
         List<TableCell> cells = new ArrayList<>();
@@ -99,7 +139,7 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
             String text = row.get(c);
             String looks =
                     (numbers.get(c) ? "number" : "") + (ALARM.matcher(text).matches() ? " alarm" : "");
-            cells.add(new TableCell(text, looks.strip()));
+            cells.add(new TableCell(text, looks.strip(), head.get(c)));
         }
         String looks = (in == 0 ? "" : "in" + in) + (ALARM.matcher(first).matches() ? " alarm" : "");
         return new HeadedRow(new TableCell(first.strip(), looks.strip()), cells);

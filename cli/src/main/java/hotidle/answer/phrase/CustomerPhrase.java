@@ -2,6 +2,7 @@ package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
 import java.util.List;
+import java.util.Optional;
 
 /** What a report says to who pays for the work and does not know the trade. */
 public record CustomerPhrase(Quantity.UnitSystem units) {
@@ -27,8 +28,8 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
                 + switch (looks) {
                     case FAILS -> " DOES NOT HOLD" + reason;
                     case OPEN -> " may or may not hold, which is NOT KNOWN" + reason;
-                    case NARROW -> " holds as far as is known, with less than a tenth to spare" + reason;
-                    case HOLDS -> " holds as far as is known, with more than a tenth to spare.";
+                    case NARROW -> " holds, with less than a tenth to spare" + reason;
+                    case HOLDS -> " holds, with more than a tenth to spare.";
                 };
     }
 
@@ -45,6 +46,9 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
     public static String builtAs(String build, String about) {
         return "If it is built as " + build + (about.isEmpty() ? "" : " (" + about + ")") + ", it";
     }
+
+    /** Of what was just said to be done. */
+    public static final String THEN = "Then";
 
     /** Before what may be set of the unit that came in. */
     public static final String AS_IT_IS = "As it is";
@@ -64,7 +68,7 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
 
     /** Of a build that does not hold its pressure at idle. */
     public static String lowAtIdle(String when) {
-        return when + ", its idle pressure is LOW: no stall test, whatever is worked out for one here.";
+        return when + ", its oil pressure at idle is LOW: never race the engine against the brakes.";
     }
 
     /** What a build comes to. */
@@ -80,11 +84,10 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
      *
      * @param when   of which build that is said
      * @param ranges each as {@link #range}
-     * @param known  whether all limits are known there
      */
-    public String maySet(String when, List<String> ranges, double now, boolean known) {
-        return when + " it may be set: " + String.join(" or ", ranges) + (known ? "" : ", as far as is known")
-                + "; it is set to " + Quantity.PRESSURE.with(units, now) + ".";
+    public String maySet(String when, List<String> ranges, double now) {
+        return when + " it may be set: " + String.join(" or ", ranges) + "; it is set to "
+                + Quantity.PRESSURE.with(units, now) + ".";
     }
 
     /** From one pressure to another [Pa]. */
@@ -94,20 +97,65 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
 
     /** Where no pressure helps. */
     public String mayNotSet(String when, double lowest, double highest) {
-        return when + " it may be set: NOTHING. No pressure of those tried, " + range(lowest, highest)
-                + ", makes it hold.";
+        return when + " it may be set: NOTHING. No pressure from " + range(lowest, highest) + " makes it hold.";
     }
 
     /**
      * What is to be repaired, and nothing else.
      *
      * @param cost   as {@link JobPhrase#cost} says it
-     * @param known  whether all limits are known then
      * @param narrow whether one of them then has less than a tenth to spare
      */
-    public static String repair(List<String> jobs, String cost, boolean known, boolean narrow) {
+    public static String repair(List<String> jobs, String cost, boolean narrow) {
         return "Must be repaired: " + String.join(" and ", jobs) + cost + ". " + AFTER_REPAIRS + " it holds"
-                + (known ? "" : " as far as is known") + (narrow ? ", with less than a tenth to spare." : ".");
+                + (narrow ? ", with less than a tenth to spare." : ".");
+    }
+
+    /** Of another build that holds: what it takes is not said as jobs on the unit that came in. */
+    public static final String OTHER_WORK = "Hours and price of building it so are not worked out here: ask the shop.";
+
+    /**
+     * What tells offers apart beside their hours.
+     *
+     * @param torque of the engine that it bears in every range [N·m]
+     */
+    public String carries(String when, double torque) {
+        return when + " it carries " + Quantity.TORQUE.with(units, torque) + " of engine torque in every gear.";
+    }
+
+    /**
+     * At which driving condition, whose name means nothing to who does not know the trade.
+     *
+     * @param range in which the selector stands
+     * @param speed of the engine [rev/s]
+     * @param sump  temperature of the oil [K]; empty where it is not given
+     */
+    public String at(String range, double speed, Optional<Double> sump) {
+        return "in " + range + ", with the engine at " + Quantity.SPEED.with(units, speed)
+                + sump.map(oil -> " and the oil at " + Quantity.TEMPERATURE.with(units, oil))
+                        .orElse("");
+    }
+
+    /** Before why: at which driving condition, as {@link #at} says it. */
+    public static String because(String at) {
+        return "As it is, " + at + ":";
+    }
+
+    /** What all that is said to hold leaves open, as {@link CustomerLimitPhrase#of} says it, once a page. */
+    public static String notKnown(List<String> limits) {
+        return "All of this is as far as is known. NOT KNOWN, and no failure either: " + String.join("; ", limits)
+                + ".";
+    }
+
+    /** Before all else that is to be done with care. */
+    public static final String CAUTION =
+            "An estimate, not an approval. More pressure loads case, pump, rings, shafts and converter more. Settings and tests on the"
+                    + " vehicle are for the shop to do; hot oil burns. The unit maker's procedure and local codes come first.";
+
+    /** What no word here is of. */
+    public static String notJudged(boolean rated) {
+        return "Not judged: strength of case, pump, rings, shafts and converter"
+                + (rated ? ", but for the parts that were given a rating." : ".");
     }
 
     /** Under the jobs, before why it is these, as {@link JobPhrase#why} says it. */
@@ -138,8 +186,7 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
     public static final String NOT_NEEDED = "no";
 
     /** Words that it takes to read it. */
-    public static final List<String> WORDS =
-            List.of("set pressure", "build", "driving condition", "pump slip", "leaks", "not known");
+    public static final List<String> WORDS = List.of("set pressure", "build", "pump slip", "leaks", "not known");
 
     /** A word and what it means. */
     public static String word(String word, String meaning) {

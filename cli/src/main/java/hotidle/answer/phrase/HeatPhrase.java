@@ -205,13 +205,15 @@ public final class HeatPhrase {
         film.ifPresent(value -> takes.add("hub film by " + signed(Quantity.FILM, units, value)));
         String warmer =
                 converter.map(one -> " and " + one + " from the converter").orElse("");
-        return duty + ": " + build + " differs from " + against + " by " + sump + " in the sump" + warmer + ". Against " + build + " at the temperatures of " + against
-                + " that alone changes " + String.join(", ", takes) + ".";
+        return duty + ": " + build + " differs from " + against + " by " + sump + " in the sump" + warmer + ". Against "
+                + build + " at the temperatures of " + against + " that alone changes " + String.join(", ", takes)
+                + ".";
     }
 
     /** How much hotter one temperature is than another [K], both as the table shows them. */
     public static String hotter(UnitSystem units, double one, double than) {
-        return Quantity.TEMPERATURE.more(units, one, than) + " " + Quantity.RISE.in(units).unit();
+        return Quantity.TEMPERATURE.more(units, one, than) + " "
+                + Quantity.RISE.in(units).unit();
     }
 
     private static String signed(Quantity quantity, UnitSystem units, double value) {

@@ -32,8 +32,8 @@ public record LineNeededPhrase(Quantity.UnitSystem units) {
 
     /** The lowest torque tried for which a range is short. */
     public String isShort(String range, double torque, double needed, double line) {
-        return Quantity.TORQUE.with(units, torque) + " in " + range + " (needs "
-                + Quantity.PRESSURE.with(units, needed) + ", has " + Quantity.PRESSURE.number(units, line) + ")";
+        return Quantity.TORQUE.with(units, torque) + " in " + range + " (needs " + Quantity.PRESSURE.with(units, needed)
+                + ", has " + Quantity.PRESSURE.number(units, line) + ")";
     }
 
     /**
@@ -45,7 +45,8 @@ public record LineNeededPhrase(Quantity.UnitSystem units) {
                 + (shorts.isEmpty()
                         ? "its line is enough for every engine torque tried in steps."
                         : "of the engine torques tried in steps, the first that its line is too low for is "
-                                + String.join("; ", shorts) + ". The most that it holds lies between that step and the one before.")
+                                + String.join("; ", shorts)
+                                + ". The most that it holds lies between that step and the one before.")
                 + (wasting == 0
                         ? ""
                         : String.format(

@@ -95,14 +95,16 @@ public final class OilLostPhrase {
 
     /** Beneath a budget whose sum closes but for a share of what the pump displaces. */
     public static String closes(double open) {
-        return ENDS + (open < HIDDEN
-                ? " The shares add up to what the pump displaces."
-                : " The shares add up to what the pump displaces but for " + left(open) + ".");
+        return ENDS
+                + (open < HIDDEN
+                        ? " The shares add up to what the pump displaces."
+                        : " The shares add up to what the pump displaces but for " + left(open) + ".");
     }
 
     /** Beneath a budget whose sum does not. */
     public static String doesNotClose(double open) {
-        return "THE SHARES DO NOT ADD UP to what the pump displaces: " + left(open) + " is left over; do not trust them.";
+        return "THE SHARES DO NOT ADD UP to what the pump displaces: " + left(open)
+                + " is left over; do not trust them.";
     }
 
     private static String left(double open) {

@@ -92,12 +92,14 @@ public final class ReportPhrase {
     }
 
     /** Above lost oil and repairs, since jobs are counted otherwise. */
-    public static final String BY_SIZE = "A repair here is one size brought back to new. Which whole jobs a shop must do stands under '"
-            + JOBS + "'.";
+    public static final String BY_SIZE =
+            "A repair here is one size brought back to new. Which whole jobs a shop must do stands under '" + JOBS
+                    + "'.";
 
     /** Above jobs, since repairs are counted otherwise. */
     public static final String BY_JOB =
-            "A job here is what a shop does in one go; it may bring several of the sizes under '" + OIL + "' back to new.";
+            "A job here is what a shop does in one go; it may bring several of the sizes under '" + OIL
+                    + "' back to new.";
 
     /** Above what lies outside the range of the laws. */
     public static final String OUTSIDE = "Outside the range of a law or of what was measured:";

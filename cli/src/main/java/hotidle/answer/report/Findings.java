@@ -17,6 +17,7 @@ import hotidle.study.JudgedBuild;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +30,7 @@ import java.util.stream.Stream;
  * @param window  empty where nothing is commanded
  * @param repaired which pressures the first build may be set to with the jobs done that it needs, under a name of its own; empty where
  *                it needs none, none are enough, or it was not asked for
+ * @param repairedTorque engine torque that it then holds in every range [N·m]; empty with that, and where one is not known
  * @param told    name of the build whose leaks and jobs are told
  * @param leaks   of that build; empty without a pump
  * @param jobs    of that build; empty without a pump
@@ -45,6 +47,7 @@ public record Findings(
         Optional<TorqueAnswer> torque,
         Optional<WindowAnswer> window,
         Optional<WindowAnswer> repaired,
+        OptionalDouble repairedTorque,
         String told,
         Optional<LeaksAnswer> leaks,
         Optional<JobsAnswer> jobs,
@@ -58,7 +61,7 @@ public record Findings(
         otherJobs = List.copyOf(otherJobs);
     }
 
-    /** Before jobs of other builds are looked for: which of them fail is known with all else. */
+    /** Before what follows from it: jobs of the other builds that fail, and what the first holds when it is repaired. */
     public Findings(
             CompareAnswer compare,
             MarginsAnswer margins,
@@ -74,14 +77,28 @@ public record Findings(
             Optional<GaugeAnswer> gauge,
             CheckAnswer check) {
         this(
-                compare, margins, sweeps, torque, window, repaired, told, leaks, jobs, List.of(), wear, heat, gauge,
+                compare,
+                margins,
+                sweeps,
+                torque,
+                window,
+                repaired,
+                OptionalDouble.empty(),
+                told,
+                leaks,
+                jobs,
+                List.of(),
+                wear,
+                heat,
+                gauge,
                 check);
     }
 
-    /** With jobs of other builds that fail. */
-    public Findings with(List<JobsAnswer> others) {
+    /** With jobs of other builds that fail, and the torque that the first holds when it is repaired. */
+    public Findings with(List<JobsAnswer> others, OptionalDouble carries) {
         return new Findings(
-                compare, margins, sweeps, torque, window, repaired, told, leaks, jobs, others, wear, heat, gauge, check);
+                compare, margins, sweeps, torque, window, repaired, carries, told, leaks, jobs, others, wear, heat,
+                gauge, check);
     }
 
     /** Builds that fail, but for the one whose jobs are told. */
@@ -91,6 +108,11 @@ public record Findings(
                 .map(JudgedBuild::unit)
                 .filter(unit -> !unit.build().equals(told))
                 .toList();
+    }
+
+    /** The first build with the jobs done that it needs, where it is told what it may be set to then. */
+    public Optional<Transmission> repairedUnit() {
+        return repaired.map(window -> window.builds().get(0).unit());
     }
 
     /** The jobs of a build; empty where none were looked for. */

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The engine torque that each range of some builds holds.
@@ -103,6 +104,15 @@ public record TorqueAnswer(
     public TorqueAnswer {
         builds = List.copyOf(builds);
         lowAtIdle = List.copyOf(lowAtIdle);
+    }
+
+    /** The engine torque that a build holds in every range [N·m]; empty where one is not known. */
+    public OptionalDouble least(String build) {
+        return builds.stream()
+                .filter(one -> one.build().equals(build))
+                .flatMap(one -> one.least().stream())
+                .mapToDouble(least -> least.held().orElseThrow().torque())
+                .findFirst();
     }
 
     @Override

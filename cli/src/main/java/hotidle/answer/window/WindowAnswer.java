@@ -10,6 +10,7 @@ import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.OwnHeatPhrase;
 import hotidle.answer.phrase.WindowPhrase;
+import hotidle.study.Judgement;
 import hotidle.study.UsefulPressure;
 import hotidle.study.Window;
 import hotidle.transmission.SetPressure;
@@ -121,6 +122,11 @@ public record WindowAnswer(
     /** The same for who pays for the work; {@code when} says of which build it is told. */
     public String plain(String build, String when) {
         return new WindowSentences(units).plain(of(build), when);
+    }
+
+    /** Limits of which it is not known everywhere in its ranges whether they hold. */
+    public List<Judgement.Key> undecided(String build) {
+        return of(build).window().undecided();
     }
 
     private BuildWindow of(String build) {

@@ -50,8 +50,7 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
                         window.all().stream()
                                 .map(range -> phrase.range(range.low(), range.high()))
                                 .toList(),
-                        one.unit().highestSet(),
-                        window.undecided().isEmpty());
+                        one.unit().highestSet());
     }
 
     /** Which set pressures hold every limit, or why none does. */
@@ -68,7 +67,9 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
                         one.name(),
                         window.all().stream().map(this::range).toList(),
                         now(one),
-                        assumptions ? NotKnown.briefOfRange(window.undecided()) : NotKnown.saidOfRange(window.undecided())));
+                        assumptions
+                                ? NotKnown.briefOfRange(window.undecided())
+                                : NotKnown.saidOfRange(window.undecided())));
     }
 
     /** How high it may be set. */

@@ -1,6 +1,8 @@
 package hotidle.answer.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.TextTable;
 import java.util.List;
@@ -43,6 +45,27 @@ class PageTableTest {
         assertEquals("alarm", BUDGET.rows().get(0).cells().get(1).looks());
         assertEquals("", BUDGET.rows().get(1).cells().get(1).looks());
         assertEquals("alarm", BUDGET.rows().get(2).cells().get(1).looks());
+    }
+
+    @Test
+    void eachCellNamesItsColumnForWhereColumnsHaveNoRoom() {
+        assertEquals("gpm", BUDGET.rows().get(0).cells().get(0).of());
+        assertEquals("", BUDGET.rows().get(0).heading().of());
+    }
+
+    @Test
+    void aTableOfManyBuildsIsWiderThanATelephoneAndOneOfTwoNumbersIsNot() {
+        assertFalse(BUDGET.cards());
+        PageTable builds = PageTable.of(
+                "builds",
+                new TextTable(List.of("", "fresh", "worn", "worn-raised", "restored-raised"))
+                        .add(List.of("gauge reads [psi]", "154 ok", "111 LOW", "112 LOW", "244 ok")));
+        assertTrue(builds.cards());
+        assertFalse(builds.many());
+        assertTrue(PageTable.of(
+                        "limits",
+                        new TextTable(List.of("a", "b", "c", "d", "e", "f")).add(List.of("1", "2", "3", "4", "5", "6")))
+                .many());
     }
 
     @Test

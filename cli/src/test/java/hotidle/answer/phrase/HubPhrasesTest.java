@@ -20,7 +20,8 @@ class HubPhrasesTest {
         assertEquals(
                 "Hub film thinnest with hot-idle oil: 7.0 um at 600 rpm; 5.0 is the least allowed (assumed).",
                 METRIC.thinnest(10, "hot-idle", 7e-6, 5e-6, false, false, ""));
-        assertTrue(SHOP.thinnest(10, "hot-idle", 7e-6, 5e-6, false, false, "").contains("0.276 thou at 600 rpm; 0.197 is the least"));
+        assertTrue(SHOP.thinnest(10, "hot-idle", 7e-6, 5e-6, false, false, "")
+                .contains("0.276 thou at 600 rpm; 0.197 is the least"));
     }
 
     @Test
@@ -89,8 +90,8 @@ class HubPhrasesTest {
     @Test
     void whatComesBackPastTheRegulatorIsSaidOnlyWhereAnyDoes() {
         assertEquals("", OilLostPhrase.back(0, true, UnitSystem.METRIC));
-        assertTrue(
-                OilLostPhrase.back(1e-4, true, UnitSystem.METRIC).endsWith("even when shut, and the line lacks that oil."));
+        assertTrue(OilLostPhrase.back(1e-4, true, UnitSystem.METRIC)
+                .endsWith("even when shut, and the line lacks that oil."));
         assertFalse(OilLostPhrase.back(1e-4, false, UnitSystem.METRIC).contains("lacks"));
     }
 

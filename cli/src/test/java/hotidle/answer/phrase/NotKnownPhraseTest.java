@@ -19,10 +19,12 @@ class NotKnownPhraseTest {
         assertEquals(
                 "Not known, and left out: hub film (hub-bushing) at hot-idle, stall; hub film oil (hub-bushing) at cold-start. "
                         + NotKnownPhrase.WHY,
-                NotKnownPhrase.of(List.of(
-                        key(Margin.Kind.FILM, "hot-idle"),
-                        key(Margin.Kind.FILM_OIL, "cold-start"),
-                        key(Margin.Kind.FILM, "stall")), ""));
+                NotKnownPhrase.of(
+                        List.of(
+                                key(Margin.Kind.FILM, "hot-idle"),
+                                key(Margin.Kind.FILM_OIL, "cold-start"),
+                                key(Margin.Kind.FILM, "stall")),
+                        ""));
     }
 
     @Test

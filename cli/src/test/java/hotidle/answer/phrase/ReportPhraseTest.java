@@ -55,21 +55,18 @@ class ReportPhraseTest {
     void aCustomerIsToldWhatMayBeSetAndWhatMustBeRepaired() {
         CustomerPhrase psi = new CustomerPhrase(Quantity.UnitSystem.SHOP);
         assertEquals(
-                "As it is it may be set: 132 to 268 psi, as far as is known; it is set to 150 psi.",
+                "As it is it may be set: 132 to 268 psi; it is set to 150 psi.",
                 psi.maySet(
-                        CustomerPhrase.AS_IT_IS,
-                        List.of(psi.range(132 * 6894.757, 268 * 6894.757)),
-                        150 * 6894.757,
-                        false));
+                        CustomerPhrase.AS_IT_IS, List.of(psi.range(132 * 6894.757, 268 * 6894.757)), 150 * 6894.757));
         assertEquals(
-                "Built as worn it may be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold.",
+                "Built as worn it may be set: NOTHING. No pressure from 60 to 400 psi makes it hold.",
                 psi.mayNotSet(CustomerPhrase.built("worn"), 60 * 6894.757, 400 * 6894.757));
         assertEquals(
                 "Must be repaired: pump and regulator, in 5 hours. After these repairs it holds.",
-                CustomerPhrase.repair(List.of("pump", "regulator"), ", in 5 hours", true, false));
+                CustomerPhrase.repair(List.of("pump", "regulator"), ", in 5 hours", false));
         assertEquals(
-                "Must be repaired: rings. After these repairs it holds as far as is known, with less than a tenth to spare.",
-                CustomerPhrase.repair(List.of("rings"), "", false, true));
+                "Must be repaired: rings. After these repairs it holds, with less than a tenth to spare.",
+                CustomerPhrase.repair(List.of("rings"), "", true));
     }
 
     @Test
@@ -78,20 +75,43 @@ class ReportPhraseTest {
                 "The unit as it is (worn) DOES NOT HOLD.",
                 CustomerPhrase.verdict(CustomerPhrase.asItIs("worn"), Looks.FAILS, ""));
         assertEquals(
-                "If it is built as restored (all fits new), it holds as far as is known, with more than a tenth to spare.",
+                "If it is built as restored (all fits new), it holds, with more than a tenth to spare.",
                 CustomerPhrase.verdict(CustomerPhrase.builtAs("restored", "all fits new"), Looks.HOLDS, ""));
         assertEquals("If it is built as rebuilt, it", CustomerPhrase.builtAs("rebuilt", ""));
         assertEquals("worn after these repairs", CustomerPhrase.repaired("worn"));
         assertTrue(CustomerPhrase.lowAtIdle(CustomerPhrase.AFTER_REPAIRS)
-                .startsWith("After these repairs, its idle pressure is LOW: no stall test"));
+                .startsWith("After these repairs, its oil pressure at idle is LOW: never race the engine"));
+    }
+
+    @Test
+    void aCustomerIsToldOnceWhatIsNotKnownAndWhatTellsOffersApart() {
+        CustomerPhrase psi = new CustomerPhrase(Quantity.UnitSystem.SHOP);
+        assertEquals(
+                "in first, with the engine at 650 rpm and the oil at 230 degF",
+                psi.at("first", 650 / 60.0, Optional.of(383.15)));
+        assertEquals("in first, with the engine at 600 rpm", psi.at("first", 10, Optional.empty()));
+        assertEquals("As it is, here:", CustomerPhrase.because("here"));
+        assertEquals(
+                "Then it carries 738 lbf.ft of engine torque in every gear.", psi.carries(CustomerPhrase.THEN, 1000));
+        assertEquals(
+                "All of this is as far as is known. NOT KNOWN, and no failure either: the oil film under the pump hub; oil"
+                        + " through the cooler.",
+                CustomerPhrase.notKnown(
+                        List.of(CustomerLimitPhrase.of(Margin.Kind.FILM), CustomerLimitPhrase.of(Margin.Kind.COOLER))));
+        assertTrue(CustomerPhrase.notJudged(true).endsWith(", but for the parts that were given a rating."));
+        assertTrue(CustomerPhrase.notJudged(false).endsWith("converter."));
+        for (String said :
+                List.of(CustomerPhrase.CAUTION, CustomerPhrase.OTHER_WORK, CustomerPhrase.lowAtIdle("Now"))) {
+            assertFalse(said.contains("stall"), "an owner does not know it: " + said);
+        }
     }
 
     /** No word of the trade in what a customer reads first, and no two limits told alike but the two of a clutch. */
     @Test
     void everyLimitHasWordsForWhoDoesNotKnowTheTrade() {
         for (Margin.Kind kind : Margin.Kind.values()) {
-            for (String said :
-                    List.of(CustomerLimitPhrase.fails(kind, "stall"), CustomerLimitPhrase.nearest(kind, "stall"))) {
+            for (String said : List.of(
+                    CustomerLimitPhrase.fails(kind, "at stall"), CustomerLimitPhrase.nearest(kind, "at stall"))) {
                 assertTrue(said.endsWith(" (at stall)."), said);
                 assertFalse(said.matches(".*\\b(regulation|apply|charge|headroom|margin)\\b.*"), said);
             }
