@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.fault.FaultKind;
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
+import hotidle.transmission.Adjustable;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Faults of a ready circuit as a mechanic writes them. */
@@ -65,14 +67,52 @@ class WrittenFaultTest {
 
     @ParameterizedTest
     @CsvSource({
-        "spring-weak@regulator, give its size, write --fault spring-weak@regulator:20%; allowed is 0% to 95%",
-        "valve-stuck@regulator, give its size, write --fault valve-stuck@regulator:0.3mm; allowed is 0mm to 5mm",
+        "spring-weak@regulator, give its size, write --fault spring-weak@regulator:50%; allowed is 0% to 95%",
+        "valve-stuck@regulator, give its size, write --fault valve-stuck@regulator:1mm; allowed is 0mm to 5mm",
         "spring-weak@regulator:99%, its size lies outside what it can be, allowed is 0% to 95%",
         "@, is no fault, 'write KIND@PART:SIZE, for example spring-weak@regulator:20%'"
     })
     void whatIsWrongIsSaidWithWhatToWrite(String text, String what, String mend) {
         assertEquals(what, refused(text).getMessage());
         assertEquals(mend, refused(text).mend());
+    }
+
+    /** Whatever a message or a list suggests is taken, and makes a unit, of every fault of every ready circuit. */
+    @ParameterizedTest
+    @MethodSource("circuits")
+    void everySizeThatIsSuggestedIsAcceptedAndShort(String name) {
+        DescribedCircuit circuit = CircuitReader.read(Library.text(name).orElseThrow(), name + ".yaml")
+                .circuit()
+                .orElseThrow();
+        Adjustable build = circuit.adjustable(circuit.unit().build());
+        for (UnitFault fault : UnitFaults.of(build)) {
+            String example = WrittenFault.example(fault);
+            UnitFault.Sized read = WrittenFault.read(List.of(fault), example);
+            assertTrue(fault.in(build, read.size()).isPresent(), example);
+            for (double way : new double[] {0, 0.25, 0.5, 0.75, 1}) {
+                String written = WrittenFault.of(WrittenFault.rounded(fault, way));
+                assertEquals(fault, WrittenFault.read(List.of(fault), written).fault(), written);
+            }
+            if (fault.kind() != FaultKind.CHECK_BALL_MISSING) {
+                assertTrue(example.replaceAll(".*:", "").matches("[0-9.]{1,5}(%|mm)"), example);
+                String mend = assertThrows(
+                                WrittenFault.NoFaultException.class,
+                                () -> WrittenFault.read(List.of(fault), fault.name()))
+                        .mend();
+                String bounds = mend.replaceAll(".*allowed is ", "");
+                for (String bound : bounds.split(" to ", -1)) {
+                    assertEquals(
+                            fault,
+                            WrittenFault.read(List.of(fault), fault.name() + ":" + bound)
+                                    .fault(),
+                            mend);
+                }
+            }
+        }
+    }
+
+    static List<String> circuits() {
+        return Library.names();
     }
 
     @Test

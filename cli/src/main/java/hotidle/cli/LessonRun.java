@@ -159,7 +159,7 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
         UnitFault fault = one.laid().orElseThrow().fault();
         Adjustable build = circuit.adjustable(one.without().build());
         return DoubleStream.of(0.25, 0.5, 0.75, 1)
-                .mapToObj(way -> fault.of(fault.sizeAt(way)))
+                .mapToObj(way -> WrittenFault.rounded(fault, way))
                 .filter(sized -> fault.kind().sizeOf() != FaultKind.SizeOf.NOTHING
                         && fault.in(build, sized.size())
                                 .filter(unit -> ToldApart.of(List.of(one.without(), unit), speeds, 2)

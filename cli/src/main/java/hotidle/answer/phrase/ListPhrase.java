@@ -67,16 +67,24 @@ public final class ListPhrase {
 
     /** Above the faults of a circuit. */
     public static String faultsOf(String circuit) {
-        return circuit + ": faults, for --fault KIND@PART[:SIZE]; what a SIZE counts: hotidle list faults";
+        return circuit + ": faults, for --fault KIND@PART[:SIZE], each with a SIZE to begin with; what a SIZE counts:"
+                + " hotidle list faults";
     }
 
     /**
      * Where a fault can be.
      *
      * @param parts names; an empty one where it is of the whole unit
+     * @param size  an example that each of them takes, with its colon; empty without one
      */
-    public static String faultAt(String kind, List<String> parts) {
-        return kind + (parts.equals(List.of("")) ? ", of the whole unit" : "@ " + String.join(", ", parts));
+    public static String faultAt(String kind, List<String> parts, String size) {
+        return kind
+                + (parts.equals(List.of("")) ? ", of the whole unit" : "@ " + String.join(", ", parts))
+                + (size.isEmpty() ? "" : "; for example " + kind + at(parts) + size);
+    }
+
+    private static String at(List<String> parts) {
+        return parts.get(0).isEmpty() ? "" : "@" + parts.get(0);
     }
 
     /** Under the kinds of faults. */
