@@ -77,7 +77,8 @@ public final class WrittenFault {
             return fault.name();
         }
         boolean share = share(fault);
-        return fault.name() + ":" + digits(one.size() * (share ? 100 : 1000), DIGITS, RoundingMode.HALF_UP) + (share ? "%" : "mm");
+        return fault.name() + ":" + digits(one.size() * (share ? 100 : 1000), DIGITS, RoundingMode.HALF_UP)
+                + (share ? "%" : "mm");
     }
 
     /**

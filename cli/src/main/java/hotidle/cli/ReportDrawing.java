@@ -36,10 +36,13 @@ final class ReportDrawing {
         return figure(
                 drawing,
                 ReportPhrase.drawing(
-                        circuit.name(),
-                        unit.build(),
-                        at.map(DutyPoint::name).orElse(""),
-                        drawing.paper().name()));
+                        circuit.name(), unit.build(), at.map(DutyPoint::name).orElse(""), paper(drawing)));
+    }
+
+    private static String paper(Drawing drawing) {
+        return ReportPhrase.paper(
+                drawing.paper().name(),
+                Figure.larger(drawing.paper().width(), drawing.paper().height()));
     }
 
     /** The circuit of a handout: as it should be, without pressures, and without a word of which build it is. */
@@ -47,8 +50,8 @@ final class ReportDrawing {
         Scheme scheme = scheme(units, circuit, circuit.unit(), Optional.empty());
         Drawing drawing = new Drawing(
                 new Scheme(scheme.title(), List.of(), scheme.frames(), scheme.parts(), scheme.nets(), scheme.scale()));
-        return figure(
-                drawing, LessonPhrase.drawing(circuit.name(), drawing.paper().name()));
+        String caption = LessonPhrase.drawing(circuit.name(), paper(drawing));
+        return scheme.parts().size() > FEW ? figure(drawing, caption) : new Figure(svg(drawing), caption, false);
     }
 
     private static Scheme scheme(
@@ -57,10 +60,15 @@ final class ReportDrawing {
         return DrawnScheme.of(units, circuit, shown, Optional.empty()).scheme();
     }
 
+    /** So few parts are drawn larger than life, and need no sheet of their own to be read (chosen). */
+    private static final int FEW = 12;
+
     private static Figure figure(Drawing drawing, String caption) {
         return Figure.sheet(
-                new String(drawing.svg("circuit-"), StandardCharsets.UTF_8),
-                caption,
-                drawing.paper().height() > drawing.paper().width());
+                svg(drawing), caption, drawing.paper().width(), drawing.paper().height());
+    }
+
+    private static String svg(Drawing drawing) {
+        return new String(drawing.svg("circuit-"), StandardCharsets.UTF_8);
     }
 }

@@ -18,7 +18,7 @@ class LeaksCommandTest {
         Run run = Run.of(WORN);
         assertEquals(0, run.code(), run.err());
         for (String words : java.util.List.of(
-                "Of single sizes, the repair that wins most: regulator.bore",
+                "The single size that wins most: regulator.bore",
                 "The set pressure is held here after 4 repairs",
                 "regulator.primary-bypass",
                 "low-accumulator: piston in its bore",

@@ -150,8 +150,8 @@ public final class HeatPhrase {
     public static String soonOver(
             UnitSystem units, String build, String duty, double heat, double seconds, String most, double lasting) {
         return duty + " makes " + Quantity.HEAT.with(units, heat) + " in " + build + ", "
-                + String.format(Locale.ROOT, "%.0f", heat / lasting) + " times as much as " + most
-                + "; the oil stays cooler at " + duty + " only because it is over after " + time(seconds) + ".";
+                + String.format(Locale.ROOT, "%.0f", heat / lasting) + " times what " + most
+                + " makes, but for " + time(seconds) + ": so it ends cooler.";
     }
 
     /** With which sump temperature [K] all other screens judge a driving condition. */

@@ -63,19 +63,42 @@ public final class LessonPhrase {
     /** In place of a part, where a fault concerns the whole unit. */
     public static final String WHOLE_UNIT = "whole unit";
 
-    /** How the gauges are read. */
-    public static final List<String> HOW_TO_READ = List.of(
-            "How to read it: begin with the line. Off by about the same share at all speeds, look at what sets it: the regulator and"
-                    + " its pilot pressure. Low at idle and right from some speed up, look at the pump and at what leaks from the line at"
-                    + " all times; converter and lubrication, which are fed last, then go first, and may be gone at idle while the"
-                    + " line still holds.",
-            "With the line right and one clutch low, look between the selector and that clutch's piston. With the line right and"
-                    + " converter or lubrication off at all speeds, look at their own valves, orifices and cooler.");
+    /**
+     * How the gauges are read, of what the circuit has.
+     *
+     * @param regulated whether a regulator sets the line; else what else sets it is looked for
+     * @param fedLast   whether converter or lubrication are fed behind the line
+     * @param clutches  whether a selector feeds any
+     */
+    public static List<String> howToRead(boolean regulated, boolean fedLast, boolean clutches) {
+        String line =
+                "How to read it: begin with the line. Off by about the same share at all speeds, look at what sets it"
+                        + (regulated ? ": the regulator and its pilot pressure." : ".")
+                        + " Low at idle and right from some speed up, look at the pump and at what leaks from the line at all times"
+                        + (fedLast
+                                ? "; converter and lubrication, which are fed last, then go first, and may be gone at idle while the line"
+                                        + " still holds."
+                                : ".");
+        String right = "With the line right and "
+                + (clutches
+                        ? "one clutch low, look between the selector and that clutch's piston."
+                        : "another gauge off, look at what lies between the two.")
+                + (fedLast
+                        ? " With the line right and converter or lubrication off at all speeds, look at their own valves, orifices"
+                                + " and cooler."
+                        : "");
+        return List.of(line, right);
+    }
 
     /** Where all units read the same, and what [Pa]. */
     public static String alikeAt(String range, List<String> gauges) {
         return "In " + range + " all units read alike, within what can be told off a chart, at "
                 + String.join(", ", gauges) + ": not drawn.";
+    }
+
+    /** A gauge that reads as another does in each unit. */
+    public static String sameAs(String range, String gauge, String other) {
+        return "In " + range + " gauge " + gauge + " reads as gauge " + other + " does in each unit: not drawn.";
     }
 
     /** A gauge with the least and the most that it reads, as numbers and once with the unit. */
@@ -89,9 +112,13 @@ public final class LessonPhrase {
                 + Quantity.PRESSURE.in(units).unit() + "]";
     }
 
-    /** Caption of the drawing. */
+    /**
+     * Caption of the drawing.
+     *
+     * @param paper as {@link ReportPhrase#paper} says it; may be empty
+     */
     public static String drawing(String circuit, String paper) {
-        return circuit + " with its gauge ports (dials); drawn for " + paper + ".";
+        return circuit + " with its gauge ports (dials)" + paper + ".";
     }
 
     /** Title of a chart; it tells nothing that the curves do not. */
@@ -164,8 +191,11 @@ public final class LessonPhrase {
 
     public static final String KEY_TABLE = "Which unit is which";
 
-    public static final List<String> KEY_HEAD = List.of(
-            "unit", "build", "fault laid over it", "what it is", "what tells it", "what to read next", "holds from");
+    public static final List<String> KEY_HEAD =
+            List.of("unit", "build", "fault laid over it", "what it is", "what tells it", "what to read next");
+
+    /** One more, where a line is commanded that can be held. */
+    public static final String HOLDS_FROM = "holds from";
 
     /** Of a unit that reads as a sound one. */
     public static final String NOTHING_TELLS = "nothing: it reads as it would without";

@@ -79,7 +79,7 @@ public final class RepairPhrase {
      * @param near others that win nearly as much, each with what it brings that to
      */
     public static String best(String job, String what, String from, String to, List<String> near) {
-        return "Of single sizes, the repair that wins most: " + job + ", " + what + " " + from + " to " + to + "."
+        return "The single size that wins most: " + job + ", " + what + " " + from + " to " + to + "."
                 + (near.isEmpty() ? "" : " Nearly as much: " + String.join("; ", near) + ".");
     }
 

@@ -115,7 +115,16 @@ public final class ReportPhrase {
     /** Under a drawing. */
     public static String drawing(String circuit, String build, String duty, String paper) {
         return circuit + ", " + build + (duty.isEmpty() ? "" : " at " + duty)
-                + ": lines as dark as their pressure and as wide as their flow; drawn for " + paper + ".";
+                + ": lines as dark as their pressure and as wide as their flow" + paper + ".";
+    }
+
+    /**
+     * On which paper a drawing has its letters full size, and what printing makes of it; nothing where it is drawn for A4.
+     *
+     * @param halves whether it is printed in two halves, a sheet each
+     */
+    public static String paper(String paper, boolean halves) {
+        return halves ? "; drawn for " + paper + ", in print in two halves, a sheet each, to be laid together" : "";
     }
 
     /**

@@ -29,13 +29,14 @@ record LessonAlike(DescribedCircuit circuit, List<LessonUnit> cases, boolean nam
         List<String> said = new ArrayList<>();
         for (int i = 0; i < cases.size(); i++) {
             LessonUnit one = cases.get(i);
-            if (!one.readsAs().isEmpty()) {
+            List<UnitFault> open = open(one);
+            if (!open.isEmpty()) {
                 Set<String> measured = new LinkedHashSet<>();
                 one.laid().ifPresent(own -> measured.add(measured(own.fault())));
-                one.readsAs().forEach(fault -> measured.add(measured(fault)));
+                open.forEach(fault -> measured.add(measured(fault)));
                 said.add(LessonPhrase.readsAs(
                         LessonPhrase.unit(i),
-                        one.readsAs().stream()
+                        open.stream()
                                 .map(fault -> UnitFaultPhrase.brief(fault.kind(), fault.part()))
                                 .toList(),
                         List.copyOf(measured)));
@@ -53,6 +54,28 @@ record LessonAlike(DescribedCircuit circuit, List<LessonUnit> cases, boolean nam
             said.add(named ? LessonPhrase.ALL_TOLD : LessonPhrase.UNITS_TOLD);
         }
         return said;
+    }
+
+    /**
+     * Faults that a unit may be taken to have: each unit has its own, so that one that another unit has is none of them, but where the
+     * two can be changed for each other.
+     */
+    private List<UnitFault> open(LessonUnit one) {
+        return one.readsAs().stream()
+                .filter(fault -> cases.stream()
+                        .filter(other -> other != one && has(other, fault))
+                        .allMatch(other -> one.laid()
+                                .filter(own -> other.readsAs().stream().anyMatch(as -> same(as, own.fault())))
+                                .isPresent()))
+                .toList();
+    }
+
+    private static boolean has(LessonUnit unit, UnitFault fault) {
+        return unit.laid().filter(laid -> same(laid.fault(), fault)).isPresent();
+    }
+
+    private static boolean same(UnitFault one, UnitFault other) {
+        return one.name().equals(other.name());
     }
 
     private static boolean alike(LessonUnit one, LessonUnit other) {

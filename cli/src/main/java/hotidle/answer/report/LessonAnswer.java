@@ -15,6 +15,7 @@ import hotidle.answer.phrase.LessonPhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.ReportPhrase;
 import hotidle.answer.phrase.UnitFaultPhrase;
+import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.fault.UnitFault;
 import hotidle.study.SpeedSweep;
@@ -91,6 +92,7 @@ public record LessonAnswer(
         List<TellingGauge> all = IntStream.range(0, ranges())
                 .boxed()
                 .flatMap(range -> charts(range).telling().stream()
+                        .filter(tap -> charts(range).sameAs(tap).isEmpty())
                         .map(tap -> new TellingGauge(range, tap, charts(range).widest(tap))))
                 .toList();
         List<TellingGauge> widest = all.stream()
@@ -144,7 +146,7 @@ public record LessonAnswer(
     }
 
     private List<Block> pressures() {
-        List<Block> blocks = new ArrayList<>(List.of(Block.said(LessonPhrase.HOW_TO_READ)));
+        List<Block> blocks = new ArrayList<>(List.of(Block.said(howToRead())));
         List<TellingGauge> drawn = telling(MOST_CHARTS);
         Transmission sound = circuit.unit();
         for (int number = 0; number < ranges(); number++) {
@@ -159,11 +161,24 @@ public record LessonAnswer(
                         LessonPhrase.readings(units, duty.range(), sound.setPressure(sound.conditions(duty))),
                         charts.readings()));
             }
+            charts.telling()
+                    .forEach(tap -> charts.sameAs(tap)
+                            .ifPresent(other -> blocks.add(
+                                    Block.said(LessonPhrase.sameAs(duty.range(), tap.name(), other.name())))));
             if (!charts.alike().isEmpty()) {
                 blocks.add(Block.said(LessonPhrase.alikeAt(duty.range(), charts.alike())));
             }
         }
         return blocks;
+    }
+
+    private List<String> howToRead() {
+        Transmission sound = circuit.unit();
+        Roles roles = Roles.of(sound);
+        return LessonPhrase.howToRead(
+                roles.regulating().isPresent(),
+                roles.converter().isPresent() || !roles.lube().isEmpty(),
+                sound.ranges().stream().anyMatch(range -> !range.applied().isEmpty()));
     }
 
     private Block ports() {
@@ -236,11 +251,16 @@ public record LessonAnswer(
     /** Which unit is which build. */
     @Override
     public TextTable table() {
-        TextTable table = new TextTable(LessonPhrase.KEY_HEAD);
+        boolean holds = circuit.unit().commanded().isPresent();
+        List<String> head = new ArrayList<>(LessonPhrase.KEY_HEAD);
+        if (holds) {
+            head.add(LessonPhrase.HOLDS_FROM);
+        }
+        TextTable table = new TextTable(head);
         for (int i = 0; i < cases.size(); i++) {
             LessonUnit one = cases.get(i);
             SpeedSweep sweep = one.sweep();
-            table.add(List.of(
+            List<String> row = new ArrayList<>(List.of(
                     LessonPhrase.unit(i),
                     sweep.unit().build(),
                     one.fault(),
@@ -250,11 +270,12 @@ public record LessonAnswer(
                     one.tells().isEmpty()
                             ? LessonPhrase.NOTHING_TELLS
                             : told(one.tells().get(0)),
-                    one.tells().size() < 2 ? "" : told(one.tells().get(1)),
-                    new OnsetPhrase(units)
-                            .from(
-                                    sweep.onset(),
-                                    sweep.shown().get(0).conditions().speed())));
+                    one.tells().size() < 2 ? "" : told(one.tells().get(1))));
+            if (holds) {
+                row.add(new OnsetPhrase(units)
+                        .from(sweep.onset(), sweep.shown().get(0).conditions().speed()));
+            }
+            table.add(row);
         }
         return table;
     }

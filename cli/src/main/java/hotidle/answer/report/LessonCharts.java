@@ -61,6 +61,26 @@ record LessonCharts(Quantity.UnitSystem units, int range, List<SpeedSweep> sweep
         return taps().stream().filter(this::tells).toList();
     }
 
+    /** An earlier gauge of those that tell which reads the same in each unit, so that its picture would be the same; empty without one. */
+    Optional<Tap> sameAs(Tap tap) {
+        return telling().stream()
+                .takeWhile(other -> !other.equals(tap))
+                .filter(other -> IntStream.range(0, sweeps.size()).allMatch(unit -> same(unit, tap, other)))
+                .findFirst();
+    }
+
+    private boolean same(int unit, Tap tap, Tap other) {
+        return sweeps.get(unit).shown().stream()
+                .flatMap(found -> found.state().stream())
+                .noneMatch(state -> new TellingReading(
+                                tap,
+                                "",
+                                state.conditions().speed(),
+                                state.pressure(tap.node()),
+                                state.pressure(other.node()))
+                        .seen());
+    }
+
     private boolean tells(Tap tap) {
         return sweeps.size() == 1
                 || IntStream.range(0, speeds()).anyMatch(i -> {

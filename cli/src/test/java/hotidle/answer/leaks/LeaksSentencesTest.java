@@ -73,7 +73,7 @@ class LeaksSentencesTest {
     void theBestRepairIsAJobWithWhatItWins() {
         List<String> said = said(repairs(LOW, List.of(FACE, REGULATOR), List.of()), 0);
         assertEquals(
-                "Of single sizes, the repair that wins most: pump.bore (first chamber) back to 14.000 mm, line 7.00 bar to 9.00 bar."
+                "The single size that wins most: pump.bore (first chamber) back to 14.000 mm, line 7.00 bar to 9.00 bar."
                         + " Nearly as much: regulator.bore, to 8.80 bar.",
                 said.get(1));
         assertTrue(said.get(2).startsWith("regulator.bore done alone leaves the lubrication LESS oil"), said.get(2));

@@ -91,10 +91,10 @@ class LeaksPhrasesTest {
     @Test
     void theBestRepairIsToldWithThoseThatComeNear() {
         assertEquals(
-                "Of single sizes, the repair that wins most: bore as new, line 99 psi to 113 psi.",
+                "The single size that wins most: bore as new, line 99 psi to 113 psi.",
                 RepairPhrase.best("bore as new", "line", "99 psi", "113 psi", List.of()));
         assertEquals(
-                "Of single sizes, the repair that wins most: bore as new, line 99 psi to 113 psi. Nearly as much: face, to 112 psi.",
+                "The single size that wins most: bore as new, line 99 psi to 113 psi. Nearly as much: face, to 112 psi.",
                 RepairPhrase.best(
                         "bore as new", "line", "99 psi", "113 psi", List.of(RepairPhrase.near("face", "112 psi"))));
     }

@@ -178,10 +178,33 @@ class ReportPhraseTest {
 
     @Test
     void howToReadAHandoutNamesNoFault() {
-        String how = String.join(" ", LessonPhrase.HOW_TO_READ);
+        String how = String.join(" ", LessonPhrase.howToRead(true, true, true));
         for (FaultKind kind : FaultKind.values()) {
             assertFalse(how.contains(kind.about()), kind.about());
         }
+    }
+
+    @Test
+    void aGaugeThatReadsAsAnotherIsSaidNotToBeDrawn() {
+        assertEquals(
+                "In first gauge low reads as gauge line does in each unit: not drawn.",
+                LessonPhrase.sameAs("first", "low", "line"));
+    }
+
+    @Test
+    void howToReadAHandoutNamesNothingThatTheCircuitLacks() {
+        String rig = String.join(" ", LessonPhrase.howToRead(false, false, false));
+        assertFalse(rig.matches(".*(regulator|converter|lubrication|clutch|selector).*"), rig);
+        assertTrue(rig.endsWith("another gauge off, look at what lies between the two."), rig);
+        String whole = String.join(" ", LessonPhrase.howToRead(true, true, true));
+        assertTrue(whole.contains("look between the selector and that clutch's piston."), whole);
+    }
+
+    @Test
+    void aDrawingLargerThanASheetSaysThatItIsPrintedInHalves() {
+        assertEquals("", ReportPhrase.paper("A4", false));
+        assertTrue(LessonPhrase.drawing("unit", ReportPhrase.paper("A3", true))
+                .endsWith("(dials); drawn for A3, in print in two halves, a sheet each, to be laid together."));
     }
 
     @Test

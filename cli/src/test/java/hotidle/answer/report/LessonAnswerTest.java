@@ -22,6 +22,8 @@ import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.study.SpeedSweep;
 import hotidle.study.TellingReading;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Tap;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
@@ -104,8 +106,55 @@ class LessonAnswerTest {
         String[] wrong = key.lines().toList().get(1).split(",", -1);
         assertTrue(key.contains("second: wrong or partly blocked orifice"), key);
         assertTrue(key.matches("(?s).*middle at \\d+ rpm in bench: \\d+ psi, without it \\d+ psi.*"), key);
-        assertTrue(wrong.length >= 7, key);
+        assertTrue(wrong.length >= 6, key);
+        assertFalse(key.contains("holds from"), "nothing commands a line of this rig");
         assertTrue(key.lines().toList().get(2).contains(LessonPhrase.NOTHING_TELLS), key);
+    }
+
+    /** Each unit has a fault of its own: what another unit has is none that this one may be taken to have, but where both may be swapped. */
+    @Test
+    void aFaultOfAnotherUnitIsNoSecondRightAnswerUnlessTheTwoCanBeSwapped() {
+        LessonUnit second = faulty("orifice-wrong@second:1.6mm");
+        UnitFault ofSecond = second.laid().orElseThrow().fault();
+        UnitFault ofThird = WRONG_HOLE.laid().orElseThrow().fault();
+        LessonUnit third = as(WRONG_HOLE, ofSecond);
+        List<UnitFault> named = List.of(ofSecond, ofThird);
+        String key = text(
+                answer(UnitSystem.SHOP, named, third, second).page().sections().get(4));
+        assertFalse(key.contains("either answer is right"), key);
+        String swapped = text(answer(UnitSystem.SHOP, named, third, as(second, ofThird))
+                .page()
+                .sections()
+                .get(4));
+        assertTrue(swapped.contains("Unit A reads as second"), swapped);
+        assertTrue(swapped.contains("Unit B reads as third"), swapped);
+    }
+
+    /** In first the low clutch has line pressure: with another regulator spring both gauges move together, and one picture is enough. */
+    @Test
+    void aGaugeThatReadsAsTheLineIsNotDrawnAgain() {
+        DescribedCircuit shuttle = ReadyCircuits.read("shuttle-five");
+        Adjustable build = shuttle.adjustable(shuttle.unit().build());
+        UnitFault.Sized weak = WrittenFault.read(UnitFaults.of(build), "spring-weak@regulator:20%");
+        LessonCharts charts = new LessonCharts(
+                UnitSystem.SHOP,
+                0,
+                List.of(
+                        swept(shuttle.unit()).get(0),
+                        swept(weak.fault().in(build, weak.size()).orElseThrow()).get(0)));
+        assertEquals("line", charts.sameAs(tap(charts, "low")).orElseThrow().name());
+        assertTrue(charts.sameAs(tap(charts, "line")).isEmpty());
+    }
+
+    private static Tap tap(LessonCharts charts, String name) {
+        return charts.telling().stream()
+                .filter(tap -> tap.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static LessonUnit as(LessonUnit unit, UnitFault other) {
+        return new LessonUnit(unit.sweeps(), unit.fault(), unit.laid(), unit.tells(), List.of(other));
     }
 
     @Test

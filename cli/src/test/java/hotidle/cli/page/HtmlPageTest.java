@@ -69,10 +69,28 @@ class HtmlPageTest {
                 "a",
                 "a",
                 List.of(),
-                List.of(new Section("s", "a", List.of(Block.figure(Figure.sheet("<svg/>", "a", true))))));
+                List.of(new Section("s", "a", List.of(Block.figure(Figure.sheet("<svg/>", "a", 210, 297))))));
         assertTrue(html(upright).contains("<figure class=\"sheet upright\">"));
         assertTrue(html(upright).contains(".sheet:not(.upright) .picture svg {"));
-        assertEquals("sheet", Figure.sheet("<svg/>", "a", false).looks());
+        assertEquals("sheet", Figure.sheet("<svg/>", "a", 297, 210).looks());
+    }
+
+    /** Letters of a drawing for A3 would be half as high on A4: each half takes a sheet, an upright one lying on its side. */
+    @Test
+    void aDrawingLargerThanASheetIsPrintedInTwoHalves() {
+        Figure upright = Figure.sheet("<svg><title>a</title><path/></svg>", "a", 297, 420);
+        assertEquals(
+                List.of(
+                        new Figure.Half("0 0 210.0 297.0", "translate(210.0 0) rotate(90)", "drawn"),
+                        new Figure.Half("0 0 210.0 297.0", "translate(420.0 0) rotate(90)", "drawn")),
+                upright.halves());
+        assertEquals("<svg><title>a</title><g id=\"drawn\"><path/></g></svg>", upright.svg());
+        Figure across = Figure.sheet("<svg><title>a</title></svg>", "a", 420, 297);
+        assertEquals("210.0 0 210.0 297", across.halves().get(1).view());
+        assertEquals(List.of(), Figure.sheet("<svg/>", "a", 297, 210).halves());
+        String html =
+                html(new Page("a", "a", List.of(), List.of(new Section("s", "a", List.of(Block.figure(upright))))));
+        assertEquals(2, html.split("<use href=\"#drawn\"", -1).length - 1);
     }
 
     @Test
