@@ -97,7 +97,8 @@ class LetterheadTest {
             assertTrue(full.contains(line.replace("&amp;", "&").replace("&#39;", "'")), line);
         }
         assertTrue(said >= 5, section);
-        Matcher cells = Pattern.compile("<td class=\"[^\"]*\"[^>]*>([^<]+)</td>").matcher(section);
+        Matcher cells =
+                Pattern.compile("<td class=\"[^\"]*\"[^>]*>([^<]+)</td>").matcher(section);
         int numbers = 0;
         while (cells.find()) {
             numbers++;

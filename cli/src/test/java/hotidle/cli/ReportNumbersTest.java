@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -99,6 +100,23 @@ class ReportNumbersTest {
             assertFalse(answered.isEmpty());
             assertEquals(answered, shown, build.get("build").textValue());
         }
+    }
+
+    /** Who subtracts two temperatures of the table finds the difference that is told. */
+    @Test
+    void aDifferenceOfTemperaturesIsThatOfTheTable() {
+        List<String> idle = page.table("heat", "Sump /").get(0);
+        String[] worn = idle.get(idle.size() - 2).split("[^-0-9]+", -1);
+        String[] restored = idle.get(idle.size() - 1).split("[^-0-9]+", -1);
+        int sump = Integer.parseInt(restored[0]) - Integer.parseInt(worn[0]);
+        int converter = Integer.parseInt(restored[1]) - Integer.parseInt(worn[1]);
+        String said = page.section("heat").getTextContent();
+        String told = String.format(
+                Locale.ROOT,
+                "restored differs from worn by %+d degF in the sump and %+d degF from the converter",
+                sump,
+                converter);
+        assertTrue(said.contains(told), told + " is not in " + said);
     }
 
     @Test

@@ -137,18 +137,22 @@ record ReportSections(
     private Optional<Section> oil() {
         return found.leaks().map(leaks -> {
             List<Block> blocks = new ArrayList<>(withTold(leaks.page()));
-            if (found.jobs().isPresent()) {
-                blocks.add(0, Block.said(ReportPhrase.BY_SIZE));
+            if (jobsToChoose()) {
+                blocks.add(1, Block.said(ReportPhrase.BY_SIZE));
             }
             charts().ifPresent(charts -> charts.oil().forEach(figure -> blocks.add(Block.figure(figure))));
             return new Section("oil", ReportPhrase.OIL, blocks);
         });
     }
 
+    private boolean jobsToChoose() {
+        return found.jobs().filter(jobs -> !jobs.shop().jobs().isEmpty()).isPresent();
+    }
+
     private List<Block> jobs(JobsAnswer jobs) {
         List<Block> blocks = new ArrayList<>(withTold(jobs.page()));
-        if (found.leaks().isPresent()) {
-            blocks.add(0, Block.said(ReportPhrase.BY_JOB));
+        if (found.leaks().isPresent() && jobsToChoose()) {
+            blocks.add(1, Block.said(ReportPhrase.BY_JOB));
         }
         return blocks;
     }

@@ -57,8 +57,8 @@ class ListAnswerTest {
                         UnitFaults.of(rig().adjustables().values().iterator().next()))
                 .text();
         assertTrue(said.startsWith("training-rig: faults, for --fault KIND@PART[:SIZE]"), said);
-        assertTrue(said.contains("\n  pump-slipping@ pump\n"), said);
-        assertTrue(said.contains("\n  oil-aerated, of the whole unit\n"), said);
+        assertTrue(said.contains("\n  pump-slipping@ pump; for example pump-slipping@pump:250%\n"), said);
+        assertTrue(said.contains("\n  oil-aerated, of the whole unit; for example oil-aerated:15%\n"), said);
         assertTrue(!said.contains("solenoid-stuck"), "the rig has no solenoid: " + said);
     }
 
