@@ -33,10 +33,13 @@ final class Newton {
     private static final int MOST_NATURAL_HALVINGS = 24;
     private static final double ARMIJO = 1e-4;
 
-    /** A step cut to less than this share is short (ours) [-]; from a near start so many in a row creep, and other methods are there sooner. */
+    /** A step cut to less than this share is short (ours) [-]; so many in a row creep, and other methods are there sooner. */
     private static final double SHORT = 0.1;
 
     private static final int CREEPING = 6;
+
+    /** The same in a time step, which is taken shorter instead: that costs less than to halve on. */
+    private static final int CREEPING_IN_TIME = 2;
 
     /** A step that an edge cuts to less than this share is halved instead (ours) [-]. */
     private static final double LEAST_SHARE = 1e-3;
@@ -99,7 +102,7 @@ final class Newton {
         return iterate(unknowns, MOST_STEPS, aim, ACCEPTED, false);
     }
 
-    /** The same by the natural level, which goes on across the opening of a valve, from a near start: given up where it creeps. */
+    /** The same by the natural level, which goes on across the opening of a valve: given up where it creeps. */
     boolean near(double[] unknowns, double aim) {
         balance.still();
         return iterate(unknowns, MOST_STEPS, CREEPING, aim, ACCEPTED, true);
@@ -111,16 +114,15 @@ final class Newton {
         return iterate(unknowns, MOST_STEPS, CREEPING, POLISHED, ACCEPTED, false);
     }
 
-    /** The same, given up after a few steps. */
+    /** The same, given up after a few steps, or where one is short: home is not near then. */
     boolean finish(double[] unknowns) {
         balance.still();
-        return iterate(unknowns, FINISHING_STEPS, POLISHED, ACCEPTED, false);
+        return iterate(unknowns, FINISHING_STEPS, 1, POLISHED, ACCEPTED, false);
     }
 
-    /** The same by the natural level. */
-    boolean descend(double[] unknowns) {
-        balance.still();
-        return iterate(unknowns, MOST_STEPS, POLISHED, ACCEPTED, true);
+    /** Newton on the equations of a time step, given up where it creeps. */
+    boolean timeStep(double[] unknowns, int most, double aim) {
+        return iterate(unknowns, most, CREEPING_IN_TIME, aim, aim, false);
     }
 
     /**

@@ -76,7 +76,7 @@ final class PseudoTransient {
             balance.evaluate(unknowns);
             double far = Math.min(balance.worst(), FAR);
             balance.after(unknowns, step, damping);
-            if (newton.iterate(unknowns, NEWTON_STEPS, LEFT * far, LEFT * far, false) && !(away && newton.growing())) {
+            if (newton.timeStep(unknowns, NEWTON_STEPS, LEFT * far) && !(away && newton.growing())) {
                 step *= 2;
                 accepted++;
                 if (step > SETTLED && accepted % BETWEEN == 0 && arrived(unknowns)) {
@@ -87,7 +87,7 @@ final class PseudoTransient {
                 step /= 4;
             }
         }
-        return newton.solve(unknowns, Newton.POLISHED) || newton.descend(unknowns);
+        return newton.solve(unknowns, Newton.POLISHED) || newton.near(unknowns, Newton.POLISHED);
     }
 
     /** Whether the circuit was still moving when the last time step was taken: it may hunt for ever. */

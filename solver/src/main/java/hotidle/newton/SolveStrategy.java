@@ -8,7 +8,8 @@ import java.util.Locale;
  * The methods of solving, tried in turn until one has the answer; on plain arrays.
  *
  * <p>From cold Newton by the residual's level, then by the natural level from where that ends, then time steps through the dynamics;
- * from a near start first the natural level alone, and each level only as long as it does not creep. A state whose determinant shows it unstable is left the way the circuit would leave it, by time steps from beside it.
+ * from a near start first the natural level alone. The natural level goes on only as long as it does not creep; the residual's does from
+ * cold. A state whose determinant shows it unstable is left the way the circuit would leave it, by time steps from beside it.
  */
 final class SolveStrategy {
 
@@ -84,7 +85,7 @@ final class SolveStrategy {
 
     private boolean newtons(double[] unknowns, String from, boolean byResidual) {
         return (ended("Newton", from, byResidual)
-                        || ended("Newton by the natural level", from, newton.descend(unknowns)))
+                        || ended("Newton by the natural level", from, newton.near(unknowns, Newton.POLISHED)))
                 && (!newton.negativeDeterminant() || leave(unknowns));
     }
 
@@ -138,17 +139,11 @@ final class SolveStrategy {
         return newton.solve(unknowns, Newton.POLISHED);
     }
 
-    /** All methods from cold, the quick ones first. */
+    /** All methods from one cold start after the other: where Newton fails from the first, it seldom has more luck from the next. */
     boolean cold(double[] unknowns) {
         for (double pressure : COLD_STARTS) {
             chill(unknowns, pressure);
-            if (newtons(unknowns, from(pressure))) {
-                return true;
-            }
-        }
-        for (double pressure : COLD_STARTS) {
-            chill(unknowns, pressure);
-            if (timeSteps(unknowns, from(pressure))) {
+            if (climb(unknowns, from(pressure))) {
                 return true;
             }
         }

@@ -90,7 +90,7 @@ final class DutyChain {
         Series series = work.series(unit);
         Optional<HubOverSpeed> hub = hub(unit, point, roles, series);
         Outcome outcome = own(unit, point, hub, series);
-        Optional<HeldLine> line = line(unit, point, roles);
+        Optional<HeldLine> line = line(unit, point, roles, outcome);
         List<Margin> margins = new ArrayList<>();
         Map<String, Double> dragging = new TreeMap<>();
         Map<String, Double> leaky = new TreeMap<>();
@@ -117,7 +117,7 @@ final class DutyChain {
         boolean regulation = keys.stream().anyMatch(key -> key.kind() == Margin.Kind.REGULATION);
         Optional<HubOverSpeed> hub = searched ? hub(unit, point, roles, series) : Optional.empty();
         Outcome outcome = own(unit, point, hub, series);
-        Optional<HeldLine> line = regulation ? line(unit, point, roles) : Optional.empty();
+        Optional<HeldLine> line = regulation ? line(unit, point, roles, outcome) : Optional.empty();
         Map<Judgement.Key, Margin> found = new LinkedHashMap<>();
         outcome.state()
                 .ifPresent(state -> new Limits(Assessment.of(unit, point, roles, state))
@@ -157,9 +157,9 @@ final class DutyChain {
         return outcome;
     }
 
-    private Optional<HeldLine> line(Transmission unit, DutyPoint point, Roles roles) {
+    private Optional<HeldLine> line(Transmission unit, DutyPoint point, Roles roles, Outcome free) {
         return unit.commanded().map(command -> {
-            HeldLineSearch search = new HeldLineSearch(unit, point, roles, held, work.lineHeld);
+            HeldLineSearch search = new HeldLineSearch(unit, point, roles, held, free.state(), work.lineHeld);
             HeldLine line = search.run();
             work.lineHeld = Optional.of(search.series());
             held = search.found(line);

@@ -39,7 +39,8 @@ public final class DutyMargins {
         own.solve(unit.conditions(point));
         first = own.outcome().state();
         if (unit.commanded().isPresent()) {
-            HeldLineSearch search = new HeldLineSearch(unit, point);
+            HeldLineSearch search =
+                    new HeldLineSearch(unit, point, Roles.of(unit), Optional.empty(), first, Optional.empty());
             found = search.found(search.run());
             held = Optional.of(search.series());
         } else {
@@ -65,7 +66,8 @@ public final class DutyMargins {
         Roles roles = Roles.of(unit);
         Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.alone(state, placed));
         Optional<HeldLine> line = held.map(series -> {
-            HeldLineSearch search = new HeldLineSearch(unit, point, roles, found, Optional.of(series));
+            HeldLineSearch search =
+                    new HeldLineSearch(unit, point, roles, found, Optional.of(state), Optional.of(series));
             HeldLine balance = search.run();
             solves += search.solves();
             return balance;

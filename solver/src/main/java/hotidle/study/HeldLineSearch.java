@@ -49,6 +49,7 @@ final class HeldLineSearch {
     private final Roles roles;
     private final double set;
     private final Optional<HeldLine.HeldStates> before;
+    private final Optional<Solution> free;
     private final TreeMap<Double, Solution> known = new TreeMap<>();
     private final TreeMap<Double, SolvedState> solved = new TreeMap<>();
     private Series series;
@@ -65,12 +66,13 @@ final class HeldLineSearch {
     private Set<String> hungry = Set.of();
 
     HeldLineSearch(Transmission unit, DutyPoint duty) {
-        this(unit, duty, Roles.of(unit), Optional.empty(), Optional.empty());
+        this(unit, duty, Roles.of(unit), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /**
      * A search that starts from what was found of a unit alike.
      *
+     * @param free   the unit's state at the duty with its line free, from which it starts where nothing was found of a unit alike
      * @param series that it is solved on where there is one, of whose states before it takes none
      */
     HeldLineSearch(
@@ -78,8 +80,10 @@ final class HeldLineSearch {
             DutyPoint duty,
             Roles roles,
             Optional<HeldLine.HeldStates> before,
+            Optional<Solution> free,
             Optional<Series> series) {
         this.before = before;
+        this.free = free;
         this.series = series.orElse(null);
         this.unit = unit;
         this.duty = duty;
@@ -136,7 +140,7 @@ final class HeldLineSearch {
 
     private HeldLine whole(double low, double high) {
         ends = true;
-        Outcome shut = solve(low, before.map(HeldLine.HeldStates::shut));
+        Outcome shut = solve(low, before.map(HeldLine.HeldStates::shut).or(() -> free));
         Outcome open = solve(high, before.map(HeldLine.HeldStates::open));
         for (Outcome outcome : List.of(shut, open)) {
             if (outcome.state().isEmpty()) {

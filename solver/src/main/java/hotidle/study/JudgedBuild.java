@@ -24,15 +24,24 @@ public record JudgedBuild(Transmission unit, List<Judgement> duties) {
      * @param step   called after each duty of each build, from any thread
      */
     public static List<JudgedBuild> study(List<Transmission> builds, List<Double> speeds, Runnable step) {
-        record Work(Transmission unit, DutyPoint duty) {}
+        // a chain a duty, so that what is found does not depend on which thread comes first
         List<Judgement> judged = builds.stream()
-                .flatMap(unit -> unit.judgedDuties().stream().map(duty -> new Work(unit, duty)))
+                .flatMap(unit -> unit.judgedDuties().stream().map(DutyPoint::name))
+                .distinct()
                 .toList()
                 .parallelStream()
-                .map(one -> {
-                    Judgement done = Judgement.of(one.unit, one.duty, speeds);
-                    step.run();
-                    return done;
+                .flatMap(duty -> {
+                    DutyChain chain = new DutyChain(duty, speeds);
+                    return builds.stream()
+                            .flatMap(unit -> unit.judgedDuties().stream()
+                                    .filter(one -> one.name().equals(duty))
+                                    .map(one -> {
+                                        Judgement done = chain.judged(unit, one);
+                                        step.run();
+                                        return done;
+                                    }))
+                            .toList()
+                            .stream();
                 })
                 .toList();
         return builds.stream().map(unit -> of(unit, judged.stream())).toList();

@@ -182,7 +182,7 @@ interface OperatingPoint {
 
         private boolean bent(double shift, Transmission unit, double slope) {
             double foretold = shift * slope;
-            return new HeldLineSearch(unit, duty, Roles.of(unit), found, Optional.empty())
+            return new HeldLineSearch(unit, duty, Roles.of(unit), found, Optional.empty(), Optional.empty())
                     .run()
                     .balance()
                     .map(held -> held.supply() / held.demand() - 1 - headroom)

@@ -16,14 +16,15 @@ import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /**
- * Looks for the engine torque that a build holds in one range, on one thread. Each state is started from the one before it at its speed.
+ * Looks for the engine torque that a build holds in one range, on one thread. Each state is started from the last one at its speed, or at the
+ * nearest speed asked before.
  */
 final class TorqueSearch {
 
@@ -36,15 +37,19 @@ final class TorqueSearch {
     private final Transmission unit;
     private final Range range;
     private final TorqueConditions at;
-    private final Map<Double, SolvedState> bySpeed;
+    private final TreeMap<Double, SolvedState> bySpeed;
     private Optional<Series> series;
 
     TorqueSearch(Transmission unit, Range range, double speed) {
-        this(unit, range, speed, Optional.empty(), new HashMap<>());
+        this(unit, range, speed, Optional.empty(), new TreeMap<>());
     }
 
     private TorqueSearch(
-            Transmission unit, Range range, double speed, Optional<Series> series, Map<Double, SolvedState> bySpeed) {
+            Transmission unit,
+            Range range,
+            double speed,
+            Optional<Series> series,
+            TreeMap<Double, SolvedState> bySpeed) {
         this.unit = unit;
         this.range = range;
         at = TorqueConditions.of(unit, range, speed);
@@ -56,7 +61,7 @@ final class TorqueSearch {
     TorqueSearch onwards(Transmission other) {
         Optional<Series> next = series.map(one -> one.onwards(other.network()));
         Range same = other.range(range.name()).orElseThrow();
-        return new TorqueSearch(other, same, at.speed(), next, next.equals(series) ? bySpeed : new HashMap<>());
+        return new TorqueSearch(other, same, at.speed(), next, next.equals(series) ? bySpeed : new TreeMap<>());
     }
 
     Transmission unit() {
@@ -213,12 +218,18 @@ final class TorqueSearch {
     Tried tried(double torque, double speed) {
         Series solving = series.orElseGet(() -> new Series(unit.network()));
         series = Optional.of(solving);
-        Optional.ofNullable(bySpeed.get(speed)).ifPresentOrElse(solving::restart, solving::restart);
+        nearest(speed).ifPresentOrElse(solving::restart, solving::restart);
         if (solving.solve(unit.conditions(at.duty(torque, speed)))) {
             bySpeed.put(speed, solving.kept());
         }
         Outcome outcome = solving.outcome();
         return new Tried(outcome, outcome.state().map(this::clutches).orElse(List.of()));
+    }
+
+    private Optional<SolvedState> nearest(double speed) {
+        return bySpeed.entrySet().stream()
+                .min(Comparator.comparingDouble(found -> Math.abs(found.getKey() - speed)))
+                .map(Map.Entry::getValue);
     }
 
     private List<Carrier> clutches(Solution state) {

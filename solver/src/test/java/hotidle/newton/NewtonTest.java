@@ -166,6 +166,20 @@ class NewtonTest {
         assertTrue(steep.nearByResidual(at(2)), "short steps, but no six in a row");
     }
 
+    /** The same curve from 3, where the first step that descends is a fiftieth of Newton's. */
+    @Test
+    void homeIsNotNearWhereOneStepIsShortAndATimeStepEndsWithTheSecond() {
+        Newton steep = newton(x -> Math.atan(100 * x), x -> 100 / (1 + 1e4 * x * x));
+        steep.reset();
+        assertFalse(steep.finish(at(3)));
+        assertEquals(1, steep.steps());
+        steep.reset();
+        assertFalse(steep.timeStep(at(2.45), 12, 1e-12));
+        assertEquals(2, steep.steps());
+        steep.reset();
+        assertTrue(steep.timeStep(at(0.005), 12, 1e-12), "a start without a short step arrives");
+    }
+
     /** A line from which more is taken than it gets at any pressure: the nearest it comes to balance is the answer's place, not an answer. */
     @Test
     void whereNothingFallsAnyMoreTheUnknownsStayAndTheBalanceIsTheirs() {
@@ -176,14 +190,14 @@ class NewtonTest {
         assertEquals(1, thirsty.balance().worst(), 1e-12);
         assertTrue(thirsty.iterate(unknowns, 5, 1e-12, 2, false), "good enough where 2 is accepted");
         assertTrue(thirsty.iterate(unknowns, 5, 1e-12, 2, true), "and by the natural level");
-        assertFalse(thirsty.descend(unknowns));
+        assertFalse(thirsty.near(unknowns, Newton.POLISHED));
         assertFalse(thirsty.solve(unknowns, Newton.POLISHED));
     }
 
     @Test
     void byTheNaturalLevelAnAnswerIsToldAsOne() {
         double[] unknowns = at(1.3);
-        assertTrue(ARCTANGENT.descend(unknowns));
+        assertTrue(ARCTANGENT.near(unknowns, Newton.POLISHED));
         assertEquals(0, bar(unknowns), 1e-9);
     }
 
@@ -197,7 +211,7 @@ class NewtonTest {
         assertTrue(straight.near(unknowns, Newton.POLISHED) && Math.abs(bar(unknowns)) < 1e-9);
         straight.balance().after(far, 1e-3, 0.03);
         unknowns = at(2);
-        assertTrue(straight.descend(unknowns) && Math.abs(bar(unknowns)) < 1e-9);
+        assertTrue(straight.near(unknowns, Newton.POLISHED) && Math.abs(bar(unknowns)) < 1e-9);
         straight.balance().after(far, 1e-3, 0.03);
         unknowns = at(2);
         assertTrue(straight.finish(unknowns) && Math.abs(bar(unknowns)) < 1e-9);

@@ -15,7 +15,7 @@ class HeldLineNearTest {
 
     private static HeldLineSearch search(Transmission unit, Optional<HeldLine.HeldStates> before) {
         DutyPoint duty = unit.duties().get(0);
-        return new HeldLineSearch(unit, duty, Roles.of(unit), before, Optional.empty());
+        return new HeldLineSearch(unit, duty, Roles.of(unit), before, Optional.empty(), Optional.empty());
     }
 
     private static void same(HeldLine alone, HeldLine next, String where) {
