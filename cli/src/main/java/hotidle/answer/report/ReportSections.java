@@ -2,7 +2,9 @@ package hotidle.answer.report;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
+import hotidle.answer.gauge.GaugeAnswer;
 import hotidle.answer.gauge.GaugePage;
+import hotidle.answer.heat.HeatAnswer;
 import hotidle.answer.jobs.JobsAnswer;
 import hotidle.answer.page.Block;
 import hotidle.answer.page.Figure;
@@ -12,12 +14,16 @@ import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.ReportPhrase;
 import hotidle.answer.phrase.WindowPhrase;
 import hotidle.answer.sweep.SweepCharts;
+import hotidle.answer.torque.TorqueAnswer;
+import hotidle.answer.wear.WearAnswer;
+import hotidle.answer.window.WindowAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.JudgedBuild;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The sections of a report for who does the work, in reading order.
@@ -37,31 +43,42 @@ record ReportSections(
         List<Figure> photographs,
         MadeOf made) {
 
+    /** Each is made beside the others, since charts take their time. */
     List<Section> all() {
-        List<Section> all = new ArrayList<>();
-        all.add(new Section("answer", ReportPhrase.ANSWER, answer()));
-        all.add(new Section("compared", ReportPhrase.COMPARED, compared()));
-        found.torque().ifPresent(torque -> all.add(new Section("torque", ReportPhrase.TORQUE, torque.page())));
-        all.add(new Section("limits", ReportPhrase.MARGINS, margins()));
-        oil().ifPresent(all::add);
-        found.jobs().ifPresent(jobs -> all.add(new Section("jobs", ReportPhrase.JOBS, jobs(jobs))));
-        found.window().ifPresent(window -> all.add(new Section("pressures", ReportPhrase.WINDOW, window.page())));
-        found.wear().ifPresent(wear -> all.add(new Section("wear", ReportPhrase.WEAR, wear.page())));
-        found.heat().ifPresent(heat -> all.add(new Section("heat", ReportPhrase.HEAT, heat.page())));
-        found.gauge()
-                .ifPresent(gauge -> all.add(new Section(
-                        "gauge", ReportPhrase.GAUGE, ofOne(names().get(0), new GaugePage(gauge).blocks()))));
-        shown().ifPresent(all::add);
-        all.add(new Section(
-                "circuit",
-                ReportPhrase.DRAWING,
-                drawing.stream().map(Block::figure).toList()));
-        all.add(new Section("builds", ReportPhrase.BUILDS, builds()));
-        all.add(new Section("assumptions", ReportPhrase.ASSUMPTIONS, assumptions()));
-        all.add(MethodSection.of(circuit));
-        all.add(cautions());
-        all.add(howMade());
-        return all;
+        List<Supplier<Optional<Section>>> each = List.of(
+                () -> of("answer", ReportPhrase.ANSWER, Optional.of(answer())),
+                () -> of("compared", ReportPhrase.COMPARED, Optional.of(compared())),
+                () -> of("torque", ReportPhrase.TORQUE, found.torque().map(TorqueAnswer::page)),
+                () -> of("limits", ReportPhrase.MARGINS, Optional.of(margins())),
+                this::oil,
+                () -> of("jobs", ReportPhrase.JOBS, found.jobs().map(this::jobs)),
+                () -> of("pressures", ReportPhrase.WINDOW, found.window().map(WindowAnswer::page)),
+                () -> of("wear", ReportPhrase.WEAR, found.wear().map(WearAnswer::page)),
+                () -> of("heat", ReportPhrase.HEAT, found.heat().map(HeatAnswer::page)),
+                () -> of("gauge", ReportPhrase.GAUGE, found.gauge().map(this::gauge)),
+                this::shown,
+                () -> of("circuit", ReportPhrase.DRAWING, Optional.of(circuitDrawn())),
+                () -> of("builds", ReportPhrase.BUILDS, Optional.of(builds())),
+                () -> of("assumptions", ReportPhrase.ASSUMPTIONS, Optional.of(assumptions())),
+                () -> Optional.of(MethodSection.of(circuit)),
+                () -> Optional.of(cautions()),
+                () -> Optional.of(howMade()));
+        return each.parallelStream()
+                .map(Supplier::get)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<Section> of(String name, String title, Optional<List<Block>> blocks) {
+        return blocks.map(found -> new Section(name, title, found));
+    }
+
+    private List<Block> gauge(GaugeAnswer gauge) {
+        return ofOne(names().get(0), new GaugePage(gauge).blocks());
+    }
+
+    private List<Block> circuitDrawn() {
+        return drawing.stream().map(Block::figure).toList();
     }
 
     /** Whether gauge readings agree, what each build comes to, what may be set and which jobs it takes. */
