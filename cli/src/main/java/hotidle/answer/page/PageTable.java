@@ -117,7 +117,8 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
                     .filter(cell -> !cell.isBlank() && !cell.equals("-"))
                     .toList();
             long like = cells.stream()
-                    .filter(cell -> NUMBER.matcher(cell).matches())
+                    .filter(cell ->
+                            cell.length() <= LETTERS && NUMBER.matcher(cell).matches())
                     .count();
             numbers.add(2 * like > cells.size());
         }

@@ -33,6 +33,15 @@ class PageTableTest {
         assertEquals("number", BUDGET.rows().get(1).cells().get(0).looks());
     }
 
+    /** A check sum begins with a digit, and is cut where it may not go on in the next line. */
+    @Test
+    void aLongTextThatBeginsWithADigitIsNoNumber() {
+        PageTable files = PageTable.of(
+                "files", new TextTable(List.of("file", "SHA-256")).add(List.of("a.yaml", "3f40b404".repeat(8))));
+        assertEquals("", files.head().get(1).looks());
+        assertEquals("", files.rows().get(0).cells().get(0).looks());
+    }
+
     @Test
     void aPathStandsUnderItsGroup() {
         assertEquals("pump", BUDGET.rows().get(1).heading().text());
