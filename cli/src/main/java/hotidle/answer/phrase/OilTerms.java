@@ -10,7 +10,7 @@ final class OilTerms {
     static final List<TermPhrase.Term> ALL = List.of(
             TermPhrase.term(
                     "pump slip",
-                    "oil that slips back inside the pump past faces, tips and mesh; the word slip alone is kept for clutches",
+                    "oil that slips back inside the pump past faces, tips and mesh; clutches slip too",
                     "compare, leaks",
                     "pump_slip_m3_s",
                     "slip in the pump",
