@@ -94,11 +94,7 @@ final class ReportCommand implements Callable<Integer> {
         // drawn while the rest is solved, since layout takes as long
         var drawing =
                 CompletableFuture.supplyAsync(() -> ReportDrawing.of(reader, asked.shared.units(), circuit, told));
-        Findings found = OtherRepairs.with(
-                ReportRun.findings(asked.shared.units(), circuit, units, told, wear, repaired, taken, err),
-                asked.shared.units(),
-                circuit,
-                err);
+        Findings found = ReportRun.findings(asked.shared.units(), circuit, units, told, wear, repaired, taken, err);
         var made = inputs.made(spec.root());
         return ReportAnswer.of(
                 asked.shared.units(), file.toString(), reader, above, circuit, found, drawing.join(), made);

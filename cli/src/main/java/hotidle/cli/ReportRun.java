@@ -20,12 +20,14 @@ import hotidle.circuits.text.Dimension;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
 import hotidle.study.HeatStudy;
+import hotidle.study.HeldRanges;
 import hotidle.study.JobStudy;
 import hotidle.study.JudgedBuild;
 import hotidle.study.LowAtIdle;
 import hotidle.study.SameSpeedFilms;
 import hotidle.study.SpeedSweep;
 import hotidle.study.TorqueConditions;
+import hotidle.study.TorqueHeld;
 import hotidle.study.Wear;
 import hotidle.study.Window;
 import hotidle.transmission.Adjustable;
@@ -37,6 +39,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /**
@@ -58,8 +61,8 @@ record ReportRun(
         Optional<ReadingsOption.TakenReadings> readings,
         Progress progress) {
 
-    /** Studies that it takes, beside one for each build that is another at the same set pressure. */
-    private static final int STUDIES = 8;
+    /** Studies that it takes, beside one for each build that is another at the same set pressure and one for each that is not told. */
+    private static final int STUDIES = 10;
 
     static final SetPressure.By BY = SetPressure.By.COMMAND_AND_SPRING;
     private static final String SPEEDS = "400..4000/50rpm";
@@ -88,17 +91,18 @@ record ReportRun(
                 .map(unit -> circuit.apartFromSetPressure(unit.build()))
                 .distinct()
                 .count();
-        Progress progress = new Progress(err, "solving for the report", STUDIES + (int) windows);
+        Progress progress = new Progress(err, "solving for the report", STUDIES + (int) windows + builds.size() - 1);
         Findings found = new ReportRun(units, circuit, builds, told, wear, repaired, readings, progress).findings();
         progress.end();
         return found;
     }
 
-    /** Studies that know nothing of each other run side by side; what each finds does not depend on the others. */
+    /** Studies run side by side; one that asks for what another finds has it begun before. */
     private Findings findings() {
         ReportedRepairs repairs = new ReportedRepairs(units, circuit, told);
         try (SideBySide studies = new SideBySide(progress)) {
-            // the longest first
+            // what others ask for, then the longest first
+            var margins = studies.study(this::margins);
             // builds that differ by their set pressure alone are one build at each that is tried
             Map<String, Supplier<Optional<Window>>> tried = new HashMap<>();
             var windows = builds.stream()
@@ -107,8 +111,13 @@ record ReportRun(
                     .toList();
             var comparison = studies.study(() -> Comparison.of(builds, series(SPEEDS)));
             var heat = studies.study(this::heat);
-            var margins = studies.study(this::margins);
             var jobs = studies.study(repairs::jobs);
+            List<Supplier<Optional<JobsAnswer>>> otherJobs = builds.stream()
+                    .filter(unit -> !unit.build().equals(told.build()))
+                    .map(unit -> studies.study(() -> otherJobs(margins.get(), unit)))
+                    .toList();
+            var after = studies.study(() -> repaired ? jobs.get().flatMap(this::repaired) : Optional.<WindowAnswer>empty());
+            var carries = studies.study(() -> repairedTorque(after.get()));
             var torque = studies.study(this::torque);
             var leaks = studies.study(repairs::leaks);
             var worn = studies.study(() -> wear ? Optional.of(worn()) : Optional.<WearAnswer>empty());
@@ -121,10 +130,12 @@ record ReportRun(
                     sweeps(compared),
                     torque.get(),
                     windows(windows, torque.get()),
-                    repaired ? jobs.get().flatMap(this::repaired) : Optional.empty(),
+                    after.get(),
+                    carries.get(),
                     told.build(),
                     leaks.get(),
                     jobs.get(),
+                    otherJobs.stream().map(Supplier::get).flatMap(Optional::stream).toList(),
                     worn.get(),
                     heat.get(),
                     gauge.get(),
@@ -218,6 +229,23 @@ record ReportRun(
                                 false,
                                 List.of(new WindowAnswer.BuildWindow(unit, window, Optional.empty())),
                                 LowAtIdle.of(List.of(unit)))));
+    }
+
+    /** What the first build holds with its jobs done [N·m]; empty where it is not repaired or a range is not known. */
+    private static OptionalDouble repairedTorque(Optional<WindowAnswer> after) {
+        return after.map(window -> window.builds().get(0).unit())
+                .filter(TorqueConditions::given)
+                .flatMap(unit -> new HeldRanges(TorqueHeld.of(unit, TorqueConditions.USUAL_SPEED)).least())
+                .flatMap(TorqueHeld::held)
+                .map(held -> OptionalDouble.of(held.torque()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** Jobs of a build that is not told; of one that does not fail none are looked for. */
+    private Optional<JobsAnswer> otherJobs(MarginsAnswer margins, Transmission unit) {
+        return Findings.fails(margins, unit.build())
+                ? new ReportedRepairs(units, circuit, unit).jobs()
+                : Optional.empty();
     }
 
     /** Up to which set pressure more torque is held is found with the torque. */

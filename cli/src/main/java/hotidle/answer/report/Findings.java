@@ -13,8 +13,6 @@ import hotidle.answer.sweep.SweepAnswer;
 import hotidle.answer.torque.TorqueAnswer;
 import hotidle.answer.wear.WearAnswer;
 import hotidle.answer.window.WindowAnswer;
-import hotidle.study.JudgedBuild;
-import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -61,58 +59,11 @@ public record Findings(
         otherJobs = List.copyOf(otherJobs);
     }
 
-    /** Before what follows from it: jobs of the other builds that fail, and what the first holds when it is repaired. */
-    public Findings(
-            CompareAnswer compare,
-            MarginsAnswer margins,
-            Optional<SweepAnswer> sweeps,
-            Optional<TorqueAnswer> torque,
-            Optional<WindowAnswer> window,
-            Optional<WindowAnswer> repaired,
-            String told,
-            Optional<LeaksAnswer> leaks,
-            Optional<JobsAnswer> jobs,
-            Optional<WearAnswer> wear,
-            Optional<HeatAnswer> heat,
-            Optional<GaugeAnswer> gauge,
-            CheckAnswer check) {
-        this(
-                compare,
-                margins,
-                sweeps,
-                torque,
-                window,
-                repaired,
-                OptionalDouble.empty(),
-                told,
-                leaks,
-                jobs,
-                List.of(),
-                wear,
-                heat,
-                gauge,
-                check);
-    }
-
-    /** With jobs of other builds that fail, and the torque that the first holds when it is repaired. */
-    public Findings with(List<JobsAnswer> others, OptionalDouble carries) {
-        return new Findings(
-                compare, margins, sweeps, torque, window, repaired, carries, told, leaks, jobs, others, wear, heat,
-                gauge, check);
-    }
-
-    /** Builds that fail, but for the one whose jobs are told. */
-    public List<Transmission> otherFailing() {
+    /** Whether a build fails. */
+    public static boolean fails(MarginsAnswer margins, String build) {
         return margins.builds().stream()
-                .filter(build -> Verdicts.looks(build) == CustomerPhrase.Looks.FAILS)
-                .map(JudgedBuild::unit)
-                .filter(unit -> !unit.build().equals(told))
-                .toList();
-    }
-
-    /** The first build with the jobs done that it needs, where it is told what it may be set to then. */
-    public Optional<Transmission> repairedUnit() {
-        return repaired.map(window -> window.builds().get(0).unit());
+                .filter(one -> one.unit().build().equals(build))
+                .anyMatch(one -> Verdicts.looks(one) == CustomerPhrase.Looks.FAILS);
     }
 
     /** The jobs of a build; empty where none were looked for. */
