@@ -116,7 +116,8 @@ record ReportRun(
                     .filter(unit -> !unit.build().equals(told.build()))
                     .map(unit -> studies.study(() -> otherJobs(margins.get(), unit)))
                     .toList();
-            var after = studies.study(() -> repaired ? jobs.get().flatMap(this::repaired) : Optional.<WindowAnswer>empty());
+            var after =
+                    studies.study(() -> repaired ? jobs.get().flatMap(this::repaired) : Optional.<WindowAnswer>empty());
             var carries = studies.study(() -> repairedTorque(after.get()));
             var torque = studies.study(this::torque);
             var leaks = studies.study(repairs::leaks);
@@ -135,7 +136,10 @@ record ReportRun(
                     told.build(),
                     leaks.get(),
                     jobs.get(),
-                    otherJobs.stream().map(Supplier::get).flatMap(Optional::stream).toList(),
+                    otherJobs.stream()
+                            .map(Supplier::get)
+                            .flatMap(Optional::stream)
+                            .toList(),
                     worn.get(),
                     heat.get(),
                     gauge.get(),
