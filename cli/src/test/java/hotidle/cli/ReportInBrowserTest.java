@@ -176,12 +176,12 @@ class ReportInBrowserTest {
         Path four = report("four.html", "--build", "fresh", "--build", "restored", "--build", "worn-raised");
         String cut = "[...of.querySelectorAll('.table')].filter((one) => one.scrollWidth > one.clientWidth + 1)"
                 + ".map((one) => one.getAttribute('aria-label')).join('; ')";
-        assertEquals("", asked(four, 360, cut));
         String cells = "(() => { const row = of.querySelector('#compared tbody tr');"
                 + " return [...row.querySelectorAll('td')].map((cell) => cell.dataset.of).join(' ') + ' '"
                 + " + (getComputedStyle(row).display === 'grid'); })()";
-        assertEquals("worn fresh restored worn-raised true", asked(four, 360, cells));
-        assertEquals("worn fresh restored worn-raised false", asked(four, 1280, cells));
+        assertEquals(
+                List.of("", "worn fresh restored worn-raised true", "worn fresh restored worn-raised false"),
+                asked(four, List.of(new Question(360, cut), new Question(360, cells), new Question(1280, cells))));
     }
 
     @Test

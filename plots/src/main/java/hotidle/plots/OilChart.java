@@ -85,10 +85,10 @@ public record OilChart(
                 !bands.isEmpty() && bands.size() <= MOST_BANDS,
                 "an oil chart shows 1 to " + MOST_BANDS + " bands, not " + bands.size());
         Require.distinct("bands", bands.stream().map(FlowBand::name).toList());
+        for (FlowBand band : bands.subList(0, bands.size() - 1)) {
+            Require.that(!band.rest(), "band '" + band.name() + "' is the rest, but not on top of the others");
+        }
         for (FlowBand band : bands) {
-            Require.that(
-                    !band.rest() || band == bands.get(bands.size() - 1),
-                    "band '" + band.name() + "' is the rest, but not on top of the others");
             Require.that(
                     band.flows().size() == speeds.size(),
                     "band '" + band.name() + "' has " + band.flows().size() + " flows at " + speeds.size() + " speeds");

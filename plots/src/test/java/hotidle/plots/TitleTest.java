@@ -61,7 +61,7 @@ class TitleTest {
             Style.paint(g, new Rectangle2D.Double(0, 0, width, 500), drawn, new Legend(List.of()));
             assertEquals(1, drawn.getSubtitleCount());
             for (TextTitle title : List.of(drawn.getTitle(), (TextTitle) drawn.getSubtitle(0))) {
-                for (String line : title.getText().split("\n")) {
+                for (String line : title.getText().lines().toList()) {
                     assertTrue(
                             g.getFontMetrics(title.getFont()).stringWidth(line) <= width - 20,
                             "'" + line + "' on " + width + " px");

@@ -37,7 +37,7 @@ final class TorqueSearch {
     private final Transmission unit;
     private final Range range;
     private final TorqueConditions at;
-    private final TreeMap<Double, SolvedState> bySpeed;
+    private final Map<Double, SolvedState> bySpeed;
     private Optional<Series> series;
 
     TorqueSearch(Transmission unit, Range range, double speed) {
@@ -45,11 +45,7 @@ final class TorqueSearch {
     }
 
     private TorqueSearch(
-            Transmission unit,
-            Range range,
-            double speed,
-            Optional<Series> series,
-            TreeMap<Double, SolvedState> bySpeed) {
+            Transmission unit, Range range, double speed, Optional<Series> series, Map<Double, SolvedState> bySpeed) {
         this.unit = unit;
         this.range = range;
         at = TorqueConditions.of(unit, range, speed);

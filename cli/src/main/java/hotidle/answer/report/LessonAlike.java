@@ -63,7 +63,7 @@ record LessonAlike(DescribedCircuit circuit, List<LessonUnit> cases, boolean nam
     private List<UnitFault> open(LessonUnit one) {
         return one.readsAs().stream()
                 .filter(fault -> cases.stream()
-                        .filter(other -> other != one && has(other, fault))
+                        .filter(other -> !other.equals(one) && has(other, fault))
                         .allMatch(other -> one.laid()
                                 .filter(own -> other.readsAs().stream().anyMatch(as -> same(as, own.fault())))
                                 .isPresent()))
