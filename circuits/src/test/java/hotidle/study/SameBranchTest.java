@@ -89,10 +89,21 @@ class SameBranchTest {
                                 name + " " + range.name() + " " + share + " " + asked);
                         compared++;
                     }
+                    for (double slower : new double[] {0.3 * speed, 0.6 * speed}) {
+                        same(
+                                new TorqueSearch(search.unit(), search.range(), speed)
+                                        .tried(torque, slower)
+                                        .outcome()
+                                        .state()
+                                        .orElseThrow(),
+                                search.tried(torque, slower).outcome().state().orElseThrow(),
+                                name + " " + range.name() + " " + share + " from the nearest speed to " + slower);
+                        compared++;
+                    }
                 }
             }
         }
-        assertTrue(compared > 50, compared + " states");
+        assertTrue(compared > 100, compared + " states");
     }
 
     /** As wear goes on: each size a little, then far beyond what the build has, and back to new. */

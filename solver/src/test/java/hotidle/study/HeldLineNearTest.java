@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.Roles;
+import hotidle.newton.Series;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
@@ -42,6 +43,21 @@ class HeldLineNearTest {
             after += next.solves();
         }
         assertTrue(after < 0.75 * alone, after + " states after another, " + alone + " alone");
+    }
+
+    /** Where no unit alike was asked, the unit's own state with its line free is where the search begins. */
+    @Test
+    void aSearchThatStartsFromTheLineFreeFindsWhatOneFromColdFinds() {
+        for (double wear : new double[] {1, 2, 4, 6}) {
+            Transmission unit = TenNodes.worn(wear);
+            DutyPoint duty = unit.duties().get(0);
+            Series series = new Series(unit.network());
+            assertTrue(series.solve(unit.conditions(duty)));
+            HeldLine free = new HeldLineSearch(
+                            unit, duty, Roles.of(unit), Optional.empty(), Optional.of(series.state()), Optional.empty())
+                    .run();
+            same(search(unit, Optional.empty()).run(), free, "wear " + wear);
+        }
     }
 
     /** From a unit that is far from alike, with its line much higher: the guess leads nowhere and the ends are asked after all. */
