@@ -61,8 +61,8 @@ record ReportRun(
         Optional<ReadingsOption.TakenReadings> readings,
         Progress progress) {
 
-    /** Studies that it takes, beside one for each build that is another at the same set pressure and one for each that is not told. */
-    private static final int STUDIES = 10;
+    /** Studies that it takes, beside those of each build: its pressures where no other differs by the set pressure alone, jobs, wear. */
+    private static final int STUDIES = 9;
 
     static final SetPressure.By BY = SetPressure.By.COMMAND_AND_SPRING;
     private static final String SPEEDS = "400..4000/50rpm";
@@ -91,7 +91,10 @@ record ReportRun(
                 .map(unit -> circuit.apartFromSetPressure(unit.build()))
                 .distinct()
                 .count();
-        Progress progress = new Progress(err, "solving for the report", STUDIES + (int) windows + builds.size() - 1);
+        Progress progress = new Progress(
+                err,
+                "solving for the report",
+                STUDIES + (int) windows + builds.size() - 1 + (wear ? builds.size() : 0));
         Findings found = new ReportRun(units, circuit, builds, told, wear, repaired, readings, progress).findings();
         progress.end();
         return found;
@@ -103,6 +106,11 @@ record ReportRun(
         try (SideBySide studies = new SideBySide(progress)) {
             // what others ask for, then the longest first
             var margins = studies.study(this::margins);
+            List<Supplier<BuildWear>> worn = wear
+                    ? builds.stream()
+                            .map(unit -> studies.study(() -> worn(unit)))
+                            .toList()
+                    : List.of();
             // builds that differ by their set pressure alone are one build at each that is tried
             Map<String, Supplier<Optional<Window>>> tried = new HashMap<>();
             var windows = builds.stream()
@@ -121,7 +129,6 @@ record ReportRun(
             var carries = studies.study(() -> repairedTorque(after.get()));
             var torque = studies.study(this::torque);
             var leaks = studies.study(repairs::leaks);
-            var worn = studies.study(() -> wear ? Optional.of(worn()) : Optional.<WearAnswer>empty());
             var gauge = studies.study(() -> readings.map(taken -> taken.answer(units, circuit, first().build())));
             studies.begin();
             Comparison compared = comparison.get();
@@ -140,7 +147,7 @@ record ReportRun(
                             .map(Supplier::get)
                             .flatMap(Optional::stream)
                             .toList(),
-                    worn.get(),
+                    wear ? Optional.of(worn(worn.stream().map(Supplier::get).toList())) : Optional.empty(),
                     heat.get(),
                     gauge.get(),
                     new CheckAnswer(circuit, 0, NotJudged.of(circuit.unit()), units));
@@ -270,13 +277,8 @@ record ReportRun(
                         units, circuit.name(), circuit.about(), "", BY, false, found, LowAtIdle.of(builds)));
     }
 
-    private WearAnswer worn() {
-        return new WearAnswer(
-                units,
-                circuit.name(),
-                circuit.about(),
-                "",
-                builds.stream().map(this::worn).toList());
+    private WearAnswer worn(List<BuildWear> found) {
+        return new WearAnswer(units, circuit.name(), circuit.about(), "", found);
     }
 
     private BuildWear worn(Transmission unit) {
