@@ -255,7 +255,7 @@ record ReportRun(
     /** Jobs of a build that is not told; of one that does not fail none are looked for. */
     private Optional<JobsAnswer> otherJobs(MarginsAnswer margins, Transmission unit) {
         return Findings.fails(margins, unit.build())
-                ? new ReportedRepairs(units, circuit, unit).jobs()
+                ? new ReportedRepairs(units, circuit, unit).needed()
                 : Optional.empty();
     }
 

@@ -9,16 +9,17 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.study.JobPlace;
 import hotidle.study.JobStudy;
 import hotidle.study.LeakStudy;
-import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
- * What a report tells of the repair of the build named first.
+ * What a report tells of the repair of a build.
  *
- * @param unit that build
+ * @param unit the build
  */
 record ReportedRepairs(Quantity.UnitSystem units, DescribedCircuit circuit, Transmission unit) {
 
@@ -32,12 +33,7 @@ record ReportedRepairs(Quantity.UnitSystem units, DescribedCircuit circuit, Tran
         }
         DutyPoint duty = unit.duties().get(0);
         LeakStudy study = LeakStudy.of(
-                circuit.adjustable(unit.build()),
-                duty,
-                ReportRun.series(LeaksCommand.ONSET_SPEEDS),
-                STEPS,
-                LeaksAnswer.MOST_ALONE,
-                ReportRun::quiet);
+                circuit.adjustable(unit.build()), duty, onsets(), STEPS, LeaksAnswer.MOST_ALONE, ReportRun::quiet);
         return Optional.of(new LeaksAnswer(
                 units,
                 circuit.about(),
@@ -51,21 +47,31 @@ record ReportedRepairs(Quantity.UnitSystem units, DescribedCircuit circuit, Tran
                 false));
     }
 
+    /** All that is told of jobs. */
     Optional<JobsAnswer> jobs() {
+        return jobs((shop, duty) -> JobStudy.of(shop, ReportRun.BY, duty, onsets(), searched(), ReportRun::quiet));
+    }
+
+    /** Which jobs it takes, and nothing beside it. */
+    Optional<JobsAnswer> needed() {
+        return jobs((shop, duty) -> JobStudy.needed(shop, ReportRun.BY, duty, onsets(), searched()));
+    }
+
+    private Optional<JobsAnswer> jobs(BiFunction<Workshop, DutyPoint, JobStudy> asked) {
         if (Roles.of(unit).chambers().isEmpty()) {
             return Optional.empty();
         }
         Optional<Workshop> named = circuit.workshop(unit.build());
-        Adjustable build = circuit.adjustable(unit.build());
-        Workshop shop = named.orElseGet(() -> JobPlace.workshop(build));
+        Workshop shop = named.orElseGet(() -> JobPlace.workshop(circuit.adjustable(unit.build())));
         DutyPoint duty = unit.duties().get(0);
-        JobStudy study = JobStudy.of(
-                shop,
-                ReportRun.BY,
-                duty,
-                ReportRun.series(LeaksCommand.ONSET_SPEEDS),
-                OptionValues.searched(null, unit, JobRun.STEP),
-                ReportRun::quiet);
-        return Optional.of(new JobsAnswer(units, shop, named.isPresent(), false, duty, study));
+        return Optional.of(new JobsAnswer(units, shop, named.isPresent(), false, duty, asked.apply(shop, duty)));
+    }
+
+    private static List<Double> onsets() {
+        return ReportRun.series(LeaksCommand.ONSET_SPEEDS);
+    }
+
+    private List<Double> searched() {
+        return OptionValues.searched(null, unit, JobRun.STEP);
     }
 }

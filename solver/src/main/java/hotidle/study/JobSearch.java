@@ -50,7 +50,6 @@ final class JobSearch {
     }
 
     JobStudy run() {
-        JobStudy.JobState before = state(List.of(), shop.unit(), now);
         List<JobStudy.JobState> alone = shop.jobs().parallelStream()
                 .flatMap(job -> {
                     Optional<JobStudy.JobState> state = state(List.of(job));
@@ -59,17 +58,27 @@ final class JobSearch {
                 })
                 .sorted(BEST)
                 .toList();
+        return study(alone, true);
+    }
+
+    /** What it takes, and nothing beside it. */
+    JobStudy needed() {
+        return study(List.of(), false);
+    }
+
+    /** @param others whether sets beside the one chosen are looked for */
+    private JobStudy study(List<JobStudy.JobState> alone, boolean others) {
         JobSets sets = JobSets.of(shop.jobs());
         JobCost measure = JobCost.of(shop.jobs());
         Level least = first(sets.byCost(measure::cost));
         Optional<JobStudy.JobSet> chosen = best(least.kept());
-        Optional<JobStudy.JobSet> fewest = chosen.isEmpty() || measure == JobCost.JOBS
+        Optional<JobStudy.JobSet> fewest = !others || chosen.isEmpty() || measure == JobCost.JOBS
                 ? Optional.empty()
                 : best(first(sets.byCost(job -> 1)).kept())
                         .filter(set -> set.jobs().size() < chosen.get().jobs().size());
         return new JobStudy(
                 measure,
-                before,
+                state(List.of(), shop.unit(), now),
                 now.stream().anyMatch(Judgement::lowAtIdle),
                 alone,
                 chosen,
@@ -78,7 +87,7 @@ final class JobSearch {
                         .filter(set -> !set.equals(chosen.orElseThrow()))
                         .toList(),
                 fewest,
-                chosen.filter(JobStudy.JobSet::narrow).flatMap(set -> easier(set, measure)),
+                chosen.filter(set -> others && set.narrow()).flatMap(set -> easier(set, measure)),
                 least.notKnown(),
                 sets.most(),
                 shop.jobs().isEmpty() ? Optional.empty() : state(shop.jobs()),

@@ -118,4 +118,10 @@ public record JobStudy(
             Workshop shop, SetPressure.By by, DutyPoint duty, List<Double> onsets, List<Double> speeds, Runnable step) {
         return new JobSearch(shop, by, duty, onsets, speeds, step).run();
     }
+
+    /** Looks for the set that it takes alone: {@link #alone} has none then, and {@link #fewest} and {@link #easier} are not looked for. */
+    public static JobStudy needed(
+            Workshop shop, SetPressure.By by, DutyPoint duty, List<Double> onsets, List<Double> speeds) {
+        return new JobSearch(shop, by, duty, onsets, speeds, () -> {}).needed();
+    }
 }
