@@ -77,6 +77,28 @@ class ShopJobsTest {
         return jobs.stream().map(Job::name).collect(Collectors.toSet());
     }
 
+    /** Where nothing but what it takes is asked, the same jobs are chosen as where each is told. */
+    @Test
+    void whatItTakesIsTheSameWithoutTheTableOfEachJob() {
+        for (double psi : new double[] {150, 200, 400}) {
+            Workshop shop = shop(Map.of()).setTo(psi * PSI, SetPressure.By.COMMAND_AND_SPRING);
+            JobStudy needed = JobStudy.needed(
+                    shop,
+                    SetPressure.By.COMMAND_AND_SPRING,
+                    shop.unit().duties().get(0),
+                    SPEEDS,
+                    SPEEDS);
+            JobStudy whole = study(shop(Map.of()), psi);
+            assertEquals(
+                    whole.chosen().map(set -> names(set.jobs())),
+                    needed.chosen().map(set -> names(set.jobs())),
+                    psi + " psi");
+            assertEquals(whole.ceiling(), needed.ceiling());
+            assertEquals(List.of(), needed.alone());
+            assertEquals(shop.jobs().size(), whole.alone().size());
+        }
+    }
+
     @Test
     void theSetsOfFewestJobsAreThoseFoundByTryingEverySet() {
         Workshop shop = shop(Map.of());

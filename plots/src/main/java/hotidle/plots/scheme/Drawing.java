@@ -34,7 +34,7 @@ public final class Drawing {
     }
 
     /**
-     * Lays a circuit out for who may stop waiting: it is tried in {@link #tries} ways, of which the best is kept.
+     * Lays a circuit out for who may stop waiting: it is tried in {@link #tries} ways at most, of which the best is kept.
      *
      * @param step run before each of them, from any thread; what it throws ends the work
      */
@@ -44,9 +44,9 @@ public final class Drawing {
         paper = Paper.holding(sheet.width(), sheet.height() + head() + SheetHead.KEY);
     }
 
-    /** In so many ways a circuit is laid out. */
+    /** In so many ways a circuit is laid out at most. */
     public static int tries() {
-        return Layered.beginnings().size();
+        return Layered.rounds().stream().mapToInt(List::size).sum();
     }
 
     /** On which it is drawn. */

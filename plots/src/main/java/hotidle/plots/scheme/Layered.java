@@ -53,6 +53,9 @@ final class Layered {
 
     private static final int BOUNDED_SEEDS = 14;
 
+    /** Sizes of paper up from A4. */
+    private static final int A3 = 1;
+
     /** Boxes of a frame side by side, so that a full unit goes on A3 (chosen). */
     private static final int BOUND = 4;
 
@@ -83,41 +86,56 @@ final class Layered {
         this.beginning = beginning;
     }
 
-    /** The drawing laid out anew from each of a number of beginnings, the best of them, whoever waits. */
+    /** The drawing laid out anew from a number of beginnings, the best of them, whoever waits. */
     static Sheet sheet(Scheme scheme, double more) {
         return sheet(scheme, more, () -> {});
     }
 
     /**
-     * The drawing laid out anew from each of a number of beginnings, the best of them.
+     * The drawing laid out anew from a number of beginnings, the best of them.
      *
      * @param more height that heading and key take [mm]
      * @param step run before each of them, from any thread; what it throws ends the work
      */
     static Sheet sheet(Scheme scheme, double more, Runnable step) {
         LayoutMetaDataService.getInstance(); // otherwise the library cannot copy its own defaults
-        List<CostedSheet> cheapest = beginnings().parallelStream()
-                .map(beginning -> {
-                    step.run();
-                    return CostedSheet.of(new Layered(scheme, beginning).laidOut(), more);
-                })
-                .sorted(Comparator.comparingDouble(CostedSheet::cost))
-                .toList();
+        List<CostedSheet> cheapest = new ArrayList<>();
+        for (List<Beginning> round : rounds()) {
+            cheapest.addAll(round.parallelStream()
+                    .map(beginning -> {
+                        step.run();
+                        return CostedSheet.of(new Layered(scheme, beginning).laidOut(), more);
+                    })
+                    .toList());
+            cheapest.sort(Comparator.comparingDouble(CostedSheet::cost));
+            if (good(scheme, cheapest.get(0).sheet(), more)) {
+                break;
+            }
+        }
         return Packed.of(fewestFlaws(scheme, cheapest), more);
     }
 
-    /** From which a drawing is laid out. */
-    static List<Beginning> beginnings() {
-        List<Beginning> all = new ArrayList<>();
+    /** Whether no more beginnings are tried: a full unit without a flaw on A3. A group is small, and all are tried for it. */
+    private static boolean good(Scheme scheme, Sheet sheet, double more) {
+        return scheme.frames().size() > 1
+                && Paper.step(sheet.width(), sheet.height() + more) <= A3
+                && Flaws.of(scheme, sheet).isEmpty();
+    }
+
+    /** From which a drawing is laid out, round by round: the plain ways of layering, then half of the bounded ones, then the others. */
+    static List<List<Beginning>> rounds() {
+        List<Beginning> plain = new ArrayList<>();
         for (int seed = 1; seed <= SEEDS; seed++) {
-            all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0, SWEPT, seed % 2 > 0));
-            all.add(new Beginning(seed, LayeringStrategy.LONGEST_PATH, 0, SWEPT, seed % 2 > 0));
+            plain.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0, SWEPT, seed % 2 > 0));
+            plain.add(new Beginning(seed, LayeringStrategy.LONGEST_PATH, 0, SWEPT, seed % 2 > 0));
         }
+        List<Beginning> bounded = new ArrayList<>();
         for (int seed = 1; seed <= BOUNDED_SEEDS; seed++) {
-            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, BOUND, SWEPT, false));
-            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, BOUND, SWEPT, true));
+            bounded.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, BOUND, SWEPT, false));
+            bounded.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, BOUND, SWEPT, true));
         }
-        return all;
+        return List.of(
+                plain, bounded.subList(0, bounded.size() / 2), bounded.subList(bounded.size() / 2, bounded.size()));
     }
 
     /** The first with the fewest flaws. They take as long to find as a drawing, so none is asked after the first without any. */
