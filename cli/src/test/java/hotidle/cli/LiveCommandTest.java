@@ -21,7 +21,8 @@ class LiveCommandTest {
 
     @Test
     void anOpenerThatIsMissingIsSaidAndTheAddressStandsThereAllTheSame() throws IOException, InterruptedException {
-        // Java looks once, at its first process, on which system it is; what it took for another one then could start none any more
+        // Java looks once, at its first process, on which system it is; what it took for another one then could start
+        // none any more
         new ProcessBuilder("true").start().waitFor();
         String system = System.getProperty("os.name");
         try {
