@@ -21,9 +21,12 @@ class LiveCommandTest {
 
     @Test
     void anOpenerThatIsMissingIsSaidAndTheAddressStandsThereAllTheSame() throws IOException, InterruptedException {
-        // Java looks once, at its first process, on which system it is; what it took for another one then could start
-        // none any more
-        new ProcessBuilder("true").start().waitFor();
+        // Java looks once, at its first process, which system this is and where what nobody reads goes: of another it
+        // could start none
+        new ProcessBuilder("true")
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start()
+                .waitFor();
         String system = System.getProperty("os.name");
         try {
             System.setProperty("os.name", "Windows without its own programs");
