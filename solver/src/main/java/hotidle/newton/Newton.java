@@ -103,7 +103,7 @@ final class Newton {
     }
 
     /** The same by the natural level, which goes on across the opening of a valve: given up where it creeps. */
-    boolean near(double[] unknowns, double aim) {
+    boolean natural(double[] unknowns, double aim) {
         balance.still();
         return iterate(unknowns, MOST_STEPS, CREEPING, aim, ACCEPTED, true);
     }

@@ -87,7 +87,7 @@ final class PseudoTransient {
                 step /= 4;
             }
         }
-        return newton.solve(unknowns, Newton.POLISHED) || newton.near(unknowns, Newton.POLISHED);
+        return newton.solve(unknowns, Newton.POLISHED) || newton.natural(unknowns, Newton.POLISHED);
     }
 
     /** Whether the circuit was still moving when the last time step was taken: it may hunt for ever. */

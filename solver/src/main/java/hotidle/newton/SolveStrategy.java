@@ -60,7 +60,7 @@ final class SolveStrategy {
      */
     boolean quick(double[] unknowns, double aim) {
         method = "Newton";
-        return newton.near(unknowns, aim) && (newton.steps() == 0 || !newton.negativeDeterminant());
+        return newton.natural(unknowns, aim) && (newton.steps() == 0 || !newton.negativeDeterminant());
     }
 
     /** All methods from one start; the unknowns are moved to the answer, and are of no use where there is none. */
@@ -85,7 +85,7 @@ final class SolveStrategy {
 
     private boolean newtons(double[] unknowns, String from, boolean byResidual) {
         return (ended("Newton", from, byResidual)
-                        || ended("Newton by the natural level", from, newton.near(unknowns, Newton.POLISHED)))
+                        || ended("Newton by the natural level", from, newton.natural(unknowns, Newton.POLISHED)))
                 && (!newton.negativeDeterminant() || leave(unknowns));
     }
 

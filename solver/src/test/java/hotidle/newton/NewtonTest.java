@@ -143,13 +143,13 @@ class NewtonTest {
         told.reset();
         assertFalse(told.iterate(unknowns, 1, 1e-12, 1e-12, true));
         assertEquals(edge + 4e-3 * (MadeEquations.HIGH - MadeEquations.LOW), unknowns[1], 1e-9);
-        assertTrue(told.near(unknowns, Newton.POLISHED));
+        assertTrue(told.natural(unknowns, Newton.POLISHED));
         assertEquals(edge + 1e-5, unknowns[1], 1e-9);
         assertEquals(2, told.steps());
 
         Newton untold = new Newton(new MadeEquations(holds, jumps).equations());
         untold.reset();
-        assertTrue(untold.near(new double[] {ROOT, edge - 0.5e-3}, Newton.POLISHED));
+        assertTrue(untold.natural(new double[] {ROOT, edge - 0.5e-3}, Newton.POLISHED));
         assertTrue(untold.steps() > 2, "halved where nobody tells of the edge: " + untold.steps());
     }
 
@@ -190,14 +190,14 @@ class NewtonTest {
         assertEquals(1, thirsty.balance().worst(), 1e-12);
         assertTrue(thirsty.iterate(unknowns, 5, 1e-12, 2, false), "good enough where 2 is accepted");
         assertTrue(thirsty.iterate(unknowns, 5, 1e-12, 2, true), "and by the natural level");
-        assertFalse(thirsty.near(unknowns, Newton.POLISHED));
+        assertFalse(thirsty.natural(unknowns, Newton.POLISHED));
         assertFalse(thirsty.solve(unknowns, Newton.POLISHED));
     }
 
     @Test
     void byTheNaturalLevelAnAnswerIsToldAsOne() {
         double[] unknowns = at(1.3);
-        assertTrue(ARCTANGENT.near(unknowns, Newton.POLISHED));
+        assertTrue(ARCTANGENT.natural(unknowns, Newton.POLISHED));
         assertEquals(0, bar(unknowns), 1e-9);
     }
 
@@ -208,10 +208,10 @@ class NewtonTest {
         double[] far = at(5);
         straight.balance().after(far, 1e-3, 0.03);
         double[] unknowns = at(2);
-        assertTrue(straight.near(unknowns, Newton.POLISHED) && Math.abs(bar(unknowns)) < 1e-9);
+        assertTrue(straight.natural(unknowns, Newton.POLISHED) && Math.abs(bar(unknowns)) < 1e-9);
         straight.balance().after(far, 1e-3, 0.03);
         unknowns = at(2);
-        assertTrue(straight.near(unknowns, Newton.POLISHED) && Math.abs(bar(unknowns)) < 1e-9);
+        assertTrue(straight.natural(unknowns, Newton.POLISHED) && Math.abs(bar(unknowns)) < 1e-9);
         straight.balance().after(far, 1e-3, 0.03);
         unknowns = at(2);
         assertTrue(straight.finish(unknowns) && Math.abs(bar(unknowns)) < 1e-9);
