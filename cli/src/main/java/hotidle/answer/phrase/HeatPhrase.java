@@ -151,7 +151,7 @@ public final class HeatPhrase {
             UnitSystem units, String build, String duty, double heat, double seconds, String most, double lasting) {
         return duty + " makes " + Quantity.HEAT.with(units, heat) + " in " + build + ", "
                 + String.format(Locale.ROOT, "%.0f", heat / lasting) + " times what " + most
-                + " makes, but for " + time(seconds) + ": so it ends cooler.";
+                + " makes, but only for " + time(seconds) + ": so it ends cooler.";
     }
 
     /** With which sump temperature [K] all other screens judge a driving condition. */

@@ -60,7 +60,7 @@ class HeatPhraseTest {
     void aStallIsCoolOnlyBecauseItIsSoonOver() {
         assertEquals("5 s after hot-idle", HeatPhrase.heldFor(5, "hot-idle"));
         assertEquals(
-                "stall makes 150.00 kW in worn, 20 times what climb makes, but for 5 s: so it ends cooler.",
+                "stall makes 150.00 kW in worn, 20 times what climb makes, but only for 5 s: so it ends cooler.",
                 HeatPhrase.soonOver(UnitSystem.METRIC, "worn", "stall", 150e3, 5, "climb", 7.5e3));
     }
 
