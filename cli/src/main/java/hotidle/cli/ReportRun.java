@@ -246,9 +246,7 @@ record ReportRun(
     private static OptionalDouble repairedTorque(Optional<WindowAnswer> after) {
         return after.map(window -> window.builds().get(0).unit())
                 .filter(TorqueConditions::given)
-                .flatMap(unit -> new HeldRanges(TorqueHeld.of(unit, TorqueConditions.USUAL_SPEED)).least())
-                .flatMap(TorqueHeld::held)
-                .map(held -> OptionalDouble.of(held.torque()))
+                .map(unit -> new HeldRanges(TorqueHeld.of(unit, TorqueConditions.USUAL_SPEED)).torque())
                 .orElse(OptionalDouble.empty());
     }
 

@@ -3,6 +3,7 @@ package hotidle.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What all ranges of a build hold.
@@ -22,5 +23,12 @@ public record HeldRanges(List<TorqueHeld> ranges) {
                 : ranges.stream()
                         .min(Comparator.comparingDouble(
                                 range -> range.held().orElseThrow().torque()));
+    }
+
+    /** Engine torque that every range holds [N·m]; empty where there is none, or one is not known. */
+    public OptionalDouble torque() {
+        return least().stream()
+                .mapToDouble(range -> range.held().orElseThrow().torque())
+                .findFirst();
     }
 }

@@ -110,9 +110,9 @@ public record TorqueAnswer(
     public OptionalDouble least(String build) {
         return builds.stream()
                 .filter(one -> one.build().equals(build))
-                .flatMap(one -> one.least().stream())
-                .mapToDouble(least -> least.held().orElseThrow().torque())
-                .findFirst();
+                .findFirst()
+                .map(one -> new HeldRanges(one.ranges()).torque())
+                .orElse(OptionalDouble.empty());
     }
 
     @Override
