@@ -13,8 +13,6 @@ final class Layout {
     /** Most charts that stay readable on one page. */
     static final int MOST = 6;
 
-    private Layout() {}
-
     /** Least size of the cell of a chart with title, axes and legend around its curves (chosen) [px]. */
     private static final double NARROWEST = 270;
 
@@ -34,6 +32,8 @@ final class Layout {
 
     /** On a cell narrower than this each takes two lines (chosen) [px]. */
     private static final double TWO_LINES = 330;
+
+    private Layout() {}
 
     /**
      * As many charts as can be read on a page of this size, at least one.

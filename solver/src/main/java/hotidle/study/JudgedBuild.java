@@ -2,6 +2,7 @@ package hotidle.study;
 
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -30,21 +31,21 @@ public record JudgedBuild(Transmission unit, List<Judgement> duties) {
                 .distinct()
                 .toList()
                 .parallelStream()
-                .flatMap(duty -> {
-                    DutyChain chain = new DutyChain(duty, speeds);
-                    return builds.stream()
-                            .flatMap(unit -> unit.judgedDuties().stream()
-                                    .filter(one -> one.name().equals(duty))
-                                    .map(one -> {
-                                        Judgement done = chain.judged(unit, one);
-                                        step.run();
-                                        return done;
-                                    }))
-                            .toList()
-                            .stream();
-                })
+                .flatMap(duty -> inTurn(duty, builds, speeds, step).stream())
                 .toList();
         return builds.stream().map(unit -> of(unit, judged.stream())).toList();
+    }
+
+    private static List<Judgement> inTurn(String duty, List<Transmission> builds, List<Double> speeds, Runnable step) {
+        DutyChain chain = new DutyChain(duty, speeds);
+        List<Judgement> judged = new ArrayList<>();
+        for (Transmission unit : builds) {
+            unit.duty(duty).filter(DutyPoint::judged).ifPresent(one -> {
+                judged.add(chain.judged(unit, one));
+                step.run();
+            });
+        }
+        return judged;
     }
 
     private static JudgedBuild of(Transmission unit, Stream<Judgement> judged) {

@@ -12,7 +12,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * The faults, each with a size to begin with, that a circuit can have, as {@code --fault} takes them: kind by kind, with the parts that each can be at.
+ * The faults that a circuit can have, as {@code --fault} takes them: kind by kind, with the parts that each can be at and a size to
+ * begin with.
  *
  * @param circuit its name
  * @param faults  of its first build; others differ in sizes alone
